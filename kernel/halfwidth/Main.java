@@ -1,0 +1,10 @@
+package halfwidth;
+
+/** The program's entry point. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] arguments) {
+        System.out.println("halfwidth");
+    }
+}

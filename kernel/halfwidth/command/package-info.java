@@ -1,0 +1,2 @@
+/** The command line: list, run and check. */
+package halfwidth.command;

@@ -1,0 +1,2 @@
+/** The program: {@link halfwidth.Main} hands the command line to its commands. */
+package halfwidth;

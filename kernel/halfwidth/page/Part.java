@@ -1,0 +1,52 @@
+package halfwidth.page;
+
+import java.util.List;
+
+/** A piece of a page. {@link #line()} is the 1-based line in the file where its content starts. */
+public sealed interface Part {
+    int line();
+
+    /**
+     * Prose between blocks.
+     *
+     * @param markdown its CommonMark source
+     */
+    record Prose(int line, String markdown) implements Part {}
+
+    /** A {@code csv inputs} block. */
+    record Inputs(int line, List<Field> fields) implements Part {
+        public Inputs {
+            fields = List.copyOf(fields);
+        }
+    }
+
+    /**
+     * A {@code csv readings NAME} block.
+     *
+     * @param example the worked example's rows, each as long as {@code columns}; blank is missing
+     */
+    record Readings(int line, String name, List<Column> columns, List<List<String>> example)
+            implements Part {
+        public Readings {
+            columns = List.copyOf(columns);
+            example = example.stream().map(List::copyOf).toList();
+        }
+    }
+
+    /**
+     * A {@code java} block: steps.
+     *
+     * @param code its text, whose first line is {@code line}
+     */
+    record Steps(int line, String code) implements Part {}
+
+    /** A {@code java check} block, laid out like steps. */
+    record Checks(int line, String code) implements Part {}
+
+    /** A {@code csv results} block. */
+    record Results(int line, List<Result> results) implements Part {
+        public Results {
+            results = List.copyOf(results);
+        }
+    }
+}

@@ -1,0 +1,39 @@
+package halfwidth.run;
+
+import java.io.Serializable;
+import java.util.List;
+
+/** What became of a step. */
+public sealed interface Outcome extends Serializable {
+    /**
+     * It ran.
+     *
+     * @param printed what it wrote to standard output
+     */
+    record Done(Shown value, String printed) implements Outcome {}
+
+    /**
+     * It did not run, since inputs or readings that it needs, itself or through earlier steps, are
+     * not filled in.
+     *
+     * @param names their names, in the order of the page
+     */
+    record Waiting(List<String> names) implements Outcome {}
+
+    /**
+     * It did not run, since earlier steps that it needs failed.
+     *
+     * @param lines where those steps start
+     */
+    record Held(List<Integer> lines) implements Outcome {}
+
+    /**
+     * It failed.
+     *
+     * @param line the line in the page's file that failed, within the step
+     * @param reason what is wrong, in a technician's words
+     * @param detail the compiler's or the exception's own words, may be ""
+     * @param advice what to do
+     */
+    record Failed(int line, String reason, String detail, String advice) implements Outcome {}
+}

@@ -1,0 +1,28 @@
+package halfwidth.value;
+
+import java.util.List;
+
+/** What may be typed into a field or a cell. */
+public sealed interface Kind {
+    /** A number with a unit; {@code double} in the steps, in the declared unit. */
+    record Number() implements Kind {}
+
+    /** A whole number; {@code int} in the steps. */
+    record Count() implements Kind {}
+
+    /** A DDM, by tone, as a ratio, in thousandths or in µA; {@code double}, a signed ratio. */
+    record Ddm() implements Kind {}
+
+    /** One of several words; {@code String}. */
+    record Choice(List<String> options) implements Kind {
+        public Choice {
+            options = List.copyOf(options);
+        }
+    }
+
+    /** Any text; {@code String}. */
+    record Text() implements Kind {}
+
+    /** A calendar date; {@code java.time.LocalDate}. */
+    record Date() implements Kind {}
+}
