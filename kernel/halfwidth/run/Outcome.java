@@ -35,5 +35,10 @@ public sealed interface Outcome extends Serializable {
      * @param detail the compiler's or the exception's own words, may be ""
      * @param advice what to do
      */
-    record Failed(int line, String reason, String detail, String advice) implements Outcome {}
+    record Failed(int line, String reason, String detail, String advice) implements Outcome {
+        /** The same failure at another line. */
+        public Failed at(int otherLine) {
+            return new Failed(otherLine, reason, detail, advice);
+        }
+    }
 }

@@ -1,5 +1,6 @@
 package halfwidth.run;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
 
@@ -12,7 +13,8 @@ import java.util.Map;
  * @param finals the value that each variable named by the page's results (the result itself, its
  *     limits, its uncertainty) had at the end; absent where it was not computed
  */
-public record Run(List<Ran> steps, List<Ran> checks, Map<String, Shown> finals) {
+public record Run(List<Ran> steps, List<Ran> checks, Map<String, Shown> finals)
+        implements Serializable {
     /** A step and what became of it. */
-    public record Ran(Step step, Outcome outcome) implements java.io.Serializable {}
+    public record Ran(Step step, Outcome outcome) implements Serializable {}
 }

@@ -8,6 +8,9 @@ public sealed interface Shown extends Serializable {
     /** A finite floating-point number. */
     record Real(double value) implements Shown {}
 
+    /** A finite number with its standard uncertainty, in the same unit. */
+    record Measured(double value, double standardUncertainty) implements Shown {}
+
     /** A whole number. */
     record Whole(long value) implements Shown {}
 

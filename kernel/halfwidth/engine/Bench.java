@@ -1,0 +1,136 @@
+package halfwidth.engine;
+
+import halfwidth.plot.Plot;
+import halfwidth.run.Message;
+import halfwidth.run.Outcome;
+import halfwidth.run.Run;
+import halfwidth.run.Script;
+import halfwidth.run.Values;
+import java.lang.management.ManagementFactory;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntConsumer;
+import tech.tablesaw.api.Table;
+
+/** The open page of a worker: compiled once, run again for each set of values. */
+final class Bench {
+    private static final Script SAMPLE =
+            new Script(
+                    List.of(
+                            new Script.Variable(1, "given", "double"),
+                            new Script.Code(2, "double twice = 2 * given; // 1", false)),
+                    List.of("twice"));
+
+    private final Capture capture;
+    private final IntConsumer at;
+    private Compiler compiler;
+    private int outputLimit;
+    private Program program;
+    private List<Program.Reach> reach;
+    private Linked linked;
+    private Map<Integer, Object> values = Map.of();
+    private volatile Thread pageThread;
+
+    Bench(Capture capture, IntConsumer at) {
+        this.capture = capture;
+        this.at = at;
+    }
+
+    /**
+     * Gets ready before the first page comes: what is slow when first used is used here, on a page
+     * that no one sees.
+     */
+    void warm() {
+        Thread tables = new Thread(() -> Table.create("warm"), "warm");
+        tables.setDaemon(true);
+        tables.start();
+        try (Compiler sample = new Compiler()) {
+            Linked.of(sample.compile(SAMPLE));
+        }
+        compiler = new Compiler();
+    }
+
+    Message answer(Message message) {
+        if (message instanceof Message.Open open) {
+            return open(open);
+        }
+        if (message instanceof Message.Go go) {
+            return go(go.values(), go.barred());
+        }
+        if (message instanceof Message.Draw draw) {
+            return draw(draw);
+        }
+        throw new IllegalArgumentException("a worker does not answer " + message);
+    }
+
+    private Message open(Message.Open open) {
+        if (program != null) {
+            compiler.close();
+        }
+        if (program != null || compiler == null) {
+            compiler = new Compiler();
+        }
+        outputLimit = open.outputLimit();
+        program = compiler.compile(open.script());
+        reach = program.reach();
+        linked = null;
+        values = Map.of();
+        return new Message.Opened();
+    }
+
+    private Message go(Values given, Map<Integer, Outcome.Failed> barred) {
+        if (linked == null || program.declaresTypes()) {
+            linked = Linked.of(program);
+        }
+        Ambient ambient = new Ambient();
+        capture.reset(outputLimit);
+        Message.Ran[] ran = new Message.Ran[1];
+        Thread thread =
+                new Thread(
+                        new ThreadGroup("page"),
+                        () -> {
+                            PageRun pageRun = new PageRun(program, reach, linked);
+                            Run run = pageRun.run(given, barred, capture, at);
+                            values = pageRun.values();
+                            ran[0] = new Message.Ran(run, pageRun.spoiled());
+                        },
+                        "page");
+        pageThread = thread;
+        thread.start();
+        try {
+            thread.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        ambient.restore();
+        if (ran[0] == null) {
+            throw new IllegalStateException("the page's thread ended without an answer");
+        }
+        return ran[0];
+    }
+
+    private Message draw(Message.Draw draw) {
+        if (!(values.get(draw.statement()) instanceof Plot plot)) {
+            return new Message.Drawn(new byte[0], "statement " + draw.statement() + " is no plot");
+        }
+        try {
+            return new Message.Drawn(plot.png(draw.width(), draw.height(), draw.scale()), "");
+        } catch (RuntimeException e) {
+            return new Message.Drawn(new byte[0], "the plot could not be drawn: " + e.getMessage());
+        }
+    }
+
+    /** What the page's thread is doing; asked from another thread. */
+    Message look() {
+        Thread thread = pageThread;
+        if (thread == null) {
+            return new Message.Seen(false, Thread.State.NEW, List.of());
+        }
+        long[] locked = ManagementFactory.getThreadMXBean().findDeadlockedThreads();
+        return new Message.Seen(
+                locked != null,
+                thread.getState(),
+                Arrays.stream(thread.getStackTrace()).map(String::valueOf).limit(20).toList());
+    }
+}

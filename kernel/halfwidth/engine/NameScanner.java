@@ -1,0 +1,177 @@
+package halfwidth.engine;
+
+import com.sun.source.tree.ArrayAccessTree;
+import com.sun.source.tree.AssignmentTree;
+import com.sun.source.tree.ClassTree;
+import com.sun.source.tree.CompilationUnitTree;
+import com.sun.source.tree.CompoundAssignmentTree;
+import com.sun.source.tree.ExpressionStatementTree;
+import com.sun.source.tree.ExpressionTree;
+import com.sun.source.tree.IdentifierTree;
+import com.sun.source.tree.MemberSelectTree;
+import com.sun.source.tree.MethodInvocationTree;
+import com.sun.source.tree.MethodTree;
+import com.sun.source.tree.ParenthesizedTree;
+import com.sun.source.tree.UnaryTree;
+import com.sun.source.tree.VariableTree;
+import com.sun.source.util.JavacTask;
+import com.sun.source.util.TreeScanner;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import javax.tools.JavaCompiler;
+import javax.tools.JavaFileManager;
+import javax.tools.JavaFileObject;
+import javax.tools.SimpleJavaFileObject;
+import javax.tools.ToolProvider;
+
+/** Finds which names a statement uses, and which it may change. */
+final class NameScanner extends TreeScanner<Void, Void> {
+    /**
+     * The names in a statement. Local names are among them; only those that the page declares
+     * matter to the caller.
+     *
+     * @param used every identifier
+     * @param changed {@code assigned}, and those on which a call stands as a statement of its own
+     *     (such a call is made for its effect, as in {@code table.addColumns(c)}), with the
+     *     arguments of such a call
+     * @param assigned those that it assigns
+     * @param declared the variables, methods and types that it declares, at any depth
+     */
+    record Names(
+            Set<String> used, Set<String> changed, Set<String> assigned, Set<String> declared) {
+        static final Names NONE = new Names(Set.of(), Set.of(), Set.of(), Set.of());
+    }
+
+    private static final JavaCompiler COMPILER = ToolProvider.getSystemJavaCompiler();
+    private static final JavaFileManager FILES = COMPILER.getStandardFileManager(null, null, null);
+
+    private final Set<String> used = new LinkedHashSet<>();
+    private final Set<String> changed = new LinkedHashSet<>();
+    private final Set<String> assigned = new LinkedHashSet<>();
+    private final Set<String> declared = new LinkedHashSet<>();
+
+    private NameScanner() {}
+
+    /**
+     * Reads a statement's names.
+     *
+     * @param text the statement
+     * @param member whether it declares a method or type, rather than running
+     */
+    static Names names(String text, boolean member) {
+        String source =
+                member
+                        ? "class Page {\n" + text + "\n}"
+                        : "class Page { void step() throws Throwable {\n" + text + "\n;}}";
+        NameScanner scanner = new NameScanner();
+        scanner.scan(parse(source), null);
+        return new Names(scanner.used, scanner.changed, scanner.assigned, scanner.declared);
+    }
+
+    private static Iterable<? extends CompilationUnitTree> parse(String source) {
+        JavaFileObject file =
+                new SimpleJavaFileObject(
+                        URI.create("string:///Page.java"), JavaFileObject.Kind.SOURCE) {
+                    @Override
+                    public CharSequence getCharContent(boolean ignoreEncodingErrors) {
+                        return source;
+                    }
+                };
+        JavacTask task =
+                (JavacTask)
+                        COMPILER.getTask(
+                                null, FILES, problem -> {}, List.of(), null, List.of(file));
+        try {
+            return task.parse();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public Void visitIdentifier(IdentifierTree tree, Void none) {
+        used.add(tree.getName().toString());
+        return null;
+    }
+
+    @Override
+    public Void visitVariable(VariableTree tree, Void none) {
+        declared.add(tree.getName().toString());
+        return super.visitVariable(tree, none);
+    }
+
+    @Override
+    public Void visitMethod(MethodTree tree, Void none) {
+        declared.add(tree.getName().toString());
+        return super.visitMethod(tree, none);
+    }
+
+    @Override
+    public Void visitClass(ClassTree tree, Void none) {
+        declared.add(tree.getSimpleName().toString());
+        return super.visitClass(tree, none);
+    }
+
+    @Override
+    public Void visitAssignment(AssignmentTree tree, Void none) {
+        assign(tree.getVariable());
+        return super.visitAssignment(tree, none);
+    }
+
+    @Override
+    public Void visitCompoundAssignment(CompoundAssignmentTree tree, Void none) {
+        assign(tree.getVariable());
+        return super.visitCompoundAssignment(tree, none);
+    }
+
+    @Override
+    public Void visitUnary(UnaryTree tree, Void none) {
+        switch (tree.getKind()) {
+            case PREFIX_INCREMENT, PREFIX_DECREMENT, POSTFIX_INCREMENT, POSTFIX_DECREMENT ->
+                    assign(tree.getExpression());
+            default -> {}
+        }
+        return super.visitUnary(tree, none);
+    }
+
+    @Override
+    public Void visitExpressionStatement(ExpressionStatementTree tree, Void none) {
+        if (tree.getExpression() instanceof MethodInvocationTree call) {
+            changeReceiver(call);
+            call.getArguments().forEach(this::change);
+        }
+        return super.visitExpressionStatement(tree, none);
+    }
+
+    private void assign(ExpressionTree target) {
+        change(target);
+        if (target instanceof IdentifierTree name) {
+            assigned.add(name.getName().toString());
+        }
+    }
+
+    /** Takes note of the variable at the root of a target: t of {@code t.rows()[3].x}. */
+    private void change(ExpressionTree target) {
+        if (target instanceof IdentifierTree name) {
+            changed.add(name.getName().toString());
+        } else if (target instanceof MemberSelectTree select) {
+            change(select.getExpression());
+        } else if (target instanceof ArrayAccessTree access) {
+            change(access.getExpression());
+        } else if (target instanceof MethodInvocationTree call) {
+            changeReceiver(call);
+        } else if (target instanceof ParenthesizedTree inner) {
+            change(inner.getExpression());
+        }
+    }
+
+    private void changeReceiver(MethodInvocationTree call) {
+        if (call.getMethodSelect() instanceof MemberSelectTree select) {
+            change(select.getExpression());
+        }
+    }
+}

@@ -1,0 +1,199 @@
+package halfwidth.engine;
+
+import halfwidth.run.Outcome;
+import halfwidth.run.Run;
+import halfwidth.run.Shown;
+import halfwidth.run.Values;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** One run of a program from top to bottom. */
+final class PageRun {
+    private final Program program;
+    private final List<Program.Reach> reach;
+    private final Linked linked;
+    private final Availability available;
+    private final Map<String, CompiledStatement> declarations = new LinkedHashMap<>();
+    private final Map<Integer, Object> values = new LinkedHashMap<>();
+    private final LeftThreads leftThreads =
+            new LeftThreads(Thread.currentThread().getThreadGroup());
+    private boolean spoiled;
+
+    /** Prepares a run on the current thread, which must be the only one of its group. */
+    PageRun(Program program, List<Program.Reach> reach, Linked linked) {
+        this.program = program;
+        this.reach = reach;
+        this.linked = linked;
+        this.available = new Availability(program.lines());
+        for (Program.Line line : program.lines()) {
+            line.compiled()
+                    .filter(compiled -> !compiled.name().isEmpty())
+                    .ifPresent(compiled -> declarations.putIfAbsent(compiled.name(), compiled));
+        }
+    }
+
+    /**
+     * Runs every statement whose needs are met.
+     *
+     * @param barred statements not to run, with what to say of them
+     * @param at told the index of each statement before it runs
+     */
+    Run run(
+            Values given,
+            Map<Integer, Outcome.Failed> barred,
+            Capture capture,
+            java.util.function.IntConsumer at) {
+        Given.set(given);
+        List<Run.Ran> steps = new ArrayList<>();
+        List<Run.Ran> checks = new ArrayList<>();
+        for (int i = 0; i < program.lines().size(); i++) {
+            at.accept(i);
+            Program.Line line = program.lines().get(i);
+            boolean missing = line.statement().hidden() && !given.given().containsKey(line.name());
+            if (missing) {
+                available.missing(i);
+                continue;
+            }
+            Outcome outcome = outcome(i, Optional.ofNullable(barred.get(i)), capture);
+            if (!line.statement().hidden() || outcome instanceof Outcome.Failed) {
+                (line.statement().check() ? checks : steps).add(new Run.Ran(line.step(), outcome));
+            }
+        }
+        at.accept(-1);
+        return new Run(steps, checks, finals());
+    }
+
+    private Outcome outcome(int index, Optional<Outcome.Failed> barred, Capture capture) {
+        Program.Line line = program.lines().get(index);
+        Optional<Outcome> obstacle = available.obstacle(reach.get(index).needs());
+        if (obstacle.isPresent()) {
+            available.passOn(reach.get(index).needs(), affected(index));
+            return obstacle.get();
+        }
+        Outcome outcome =
+                line.problem()
+                        .or(() -> barred.map(why -> why.at(line.statement().line())))
+                        .map(Outcome.class::cast)
+                        .orElseGet(() -> invoke(index, capture));
+        if (outcome instanceof Outcome.Failed) {
+            available.failed(line.statement().line(), affected(index));
+        }
+        return outcome;
+    }
+
+    /** The names that have no dependable value when this statement did not run to its end. */
+    private Set<String> affected(int index) {
+        Program.Line line = program.lines().get(index);
+        Set<String> names = new HashSet<>();
+        if (line.compiled().isEmpty()) {
+            names.addAll(line.names().declared());
+        } else if (!line.name().isEmpty()) {
+            names.add(line.name());
+        }
+        for (String name : reach.get(index).changes()) {
+            CompiledStatement declaration = declarations.get(name);
+            boolean assigned = line.names().assigned().contains(name);
+            if (declaration != null && (assigned || declaration.changeable())) {
+                names.add(name);
+            }
+        }
+        return names;
+    }
+
+    private Outcome invoke(int index, Capture capture) {
+        Statement statement = program.lines().get(index).statement();
+        try {
+            Object value = linked.invoke(index);
+            List<String> left = leftThreads.found();
+            if (!left.isEmpty()) {
+                spoiled = true;
+                return statement.failed(
+                        "The step left a thread running: " + String.join(", ", left) + ".",
+                        "",
+                        "End every thread in the step that starts it.");
+            }
+            if (statement.check()) {
+                return checked(statement, value);
+            }
+            values.put(index, value);
+            return shown(statement, value, capture.take());
+        } catch (Throwable thrown) {
+            capture.take();
+            spoiled |= thrown instanceof OutOfMemoryError;
+            return Explanation.of(thrown, line(thrown, statement));
+        }
+    }
+
+    private static Outcome shown(Statement statement, Object value, String printed) {
+        Shown shown = ValueView.of(value);
+        if (shown instanceof Shown.Real real && !Double.isFinite(real.value())) {
+            return Explanation.notANumber(real.value(), statement.line());
+        }
+        return new Outcome.Done(shown, printed);
+    }
+
+    private static Outcome checked(Statement statement, Object value) {
+        boolean states = value instanceof Boolean || value instanceof Agreement;
+        if (!states) {
+            return shown(statement, value, "");
+        }
+        if (statement.comment().isEmpty()) {
+            return statement.failed(
+                    "The check names no source.",
+                    "",
+                    "Say in a comment behind it where the expected value comes from.");
+        }
+        Agreement agreement =
+                value instanceof Agreement given
+                        ? given
+                        : new Agreement((Boolean) value, "the condition is " + value);
+        return agreement.holds()
+                ? new Outcome.Done(new Shown.Flag(true), agreement.text())
+                : statement.failed(
+                        "The check does not hold: " + agreement.text() + ".",
+                        "",
+                        "Do not use the page before the difference is explained.");
+    }
+
+    /** The innermost line of the page in a stack trace. */
+    private int line(Throwable thrown, Statement statement) {
+        for (StackTraceElement frame : thrown.getStackTrace()) {
+            OptionalInt line = program.pageLine().apply(frame);
+            if (line.isPresent()) {
+                return line.getAsInt();
+            }
+        }
+        return statement.line();
+    }
+
+    private Map<String, Shown> finals() {
+        Map<String, Shown> finals = new LinkedHashMap<>();
+        for (String name : program.wanted()) {
+            CompiledStatement declaration = declarations.get(name);
+            boolean computed =
+                    declaration != null
+                            && declaration.entryPoint().isPresent()
+                            && available.has(name);
+            if (computed) {
+                finals.put(name, ValueView.of(linked.variable(declaration)));
+            }
+        }
+        return finals;
+    }
+
+    /** Whether the worker should not be used for another run. */
+    boolean spoiled() {
+        return spoiled;
+    }
+
+    /** The value that each statement gave, by index. */
+    Map<Integer, Object> values() {
+        return values;
+    }
+}

@@ -1,0 +1,19 @@
+package halfwidth.engine;
+
+import java.util.List;
+
+/**
+ * The imports every page starts with. Few, since each costs time in every compilation; a page may
+ * add its own.
+ */
+final class Prelude {
+    static final List<String> IMPORTS =
+            List.of(
+                    "import static java.lang.Math.*;",
+                    "import static halfwidth.engine.Agreement.agrees;",
+                    "import java.util.*;",
+                    "import tech.tablesaw.api.*;",
+                    "import halfwidth.plot.*;");
+
+    private Prelude() {}
+}

@@ -1,0 +1,99 @@
+package halfwidth.engine;
+
+import halfwidth.run.Outcome;
+import halfwidth.run.Step;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * A page as compiled.
+ *
+ * @param lines its statements in order
+ * @param entryPoints where their classes are
+ * @param wanted variables to report at the end of a run
+ * @param pageLine the page's line that a stack frame of page code stands for
+ */
+record Program(
+        List<Line> lines,
+        EntryPoints entryPoints,
+        List<String> wanted,
+        Function<StackTraceElement, OptionalInt> pageLine) {
+
+    /**
+     * A statement with its compiled form or with why it has none.
+     *
+     * @param step what a reader sees of it
+     * @param names the names in it, whether it compiled or not
+     */
+    record Line(
+            Statement statement,
+            Step step,
+            Optional<CompiledStatement> compiled,
+            NameScanner.Names names,
+            Optional<Outcome.Failed> problem) {
+
+        /** The name under which later statements can refer to it, "" if there is none. */
+        String name() {
+            return compiled.map(CompiledStatement::name).orElse("");
+        }
+
+        /** Whether it declares a method or a type. */
+        boolean member() {
+            return compiled.isPresent()
+                    && compiled.get().entryPoint().isEmpty()
+                    && !name().isEmpty();
+        }
+    }
+
+    /** Whether it declares types, whose static state a replay would carry over. */
+    boolean declaresTypes() {
+        return lines.stream()
+                .anyMatch(line -> line.compiled().map(c -> c.declaresType()).orElse(false));
+    }
+
+    /**
+     * What each statement rests on and may change, counting the methods and types of the page that
+     * it uses.
+     */
+    List<Reach> reach() {
+        Map<String, Set<String>> used = new HashMap<>();
+        Map<String, Set<String>> changed = new HashMap<>();
+        for (Line line : lines) {
+            if (line.member()) {
+                used.computeIfAbsent(line.name(), n -> new HashSet<>()).addAll(line.names().used());
+                changed.computeIfAbsent(line.name(), n -> new HashSet<>())
+                        .addAll(line.names().changed());
+            }
+        }
+        return lines.stream().map(line -> reach(line, used, changed)).toList();
+    }
+
+    private static Reach reach(
+            Line line, Map<String, Set<String>> used, Map<String, Set<String>> changed) {
+        Set<String> needs = new HashSet<>(line.names().used());
+        Set<String> changes = new HashSet<>(line.names().changed());
+        Deque<String> open = new ArrayDeque<>(needs);
+        while (!open.isEmpty()) {
+            String name = open.pop();
+            changes.addAll(changed.getOrDefault(name, Set.of()));
+            used.getOrDefault(name, Set.of()).stream().filter(needs::add).forEach(open::push);
+        }
+        return new Reach(needs, changes);
+    }
+
+    /**
+     * The names a statement reaches.
+     *
+     * @param needs those whose values it may use
+     * @param changes those whose values it may change
+     */
+    record Reach(Set<String> needs, Set<String> changes) {}
+}

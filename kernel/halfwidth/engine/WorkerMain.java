@@ -1,0 +1,116 @@
+package halfwidth.engine;
+
+import halfwidth.run.Message;
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.MappedByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+
+/**
+ * The worker JVM's entry point: answers the messages that come in on its standard input. It ends
+ * when the pipe does, whatever a page is doing, so no worker outlives the program.
+ */
+public final class WorkerMain {
+    private static final int MESSAGES_BETWEEN_RESETS = 100;
+
+    private final ObjectOutputStream out;
+    private int sent;
+    private final Bench bench;
+    private final ExecutorService work =
+            Executors.newSingleThreadExecutor(
+                    task -> {
+                        Thread thread = new Thread(task, "bench");
+                        thread.setDaemon(true);
+                        return thread;
+                    });
+
+    private WorkerMain(ObjectOutputStream out, Bench bench) {
+        this.out = out;
+        this.bench = bench;
+    }
+
+    /**
+     * Starts the worker.
+     *
+     * @param arguments the file, of at least four bytes, in which the index of the running
+     *     statement is kept for the program to read, even after this JVM is gone
+     */
+    public static void main(String[] arguments) throws IOException {
+        InputStream in = new FileInputStream(FileDescriptor.in);
+        ObjectOutputStream out =
+                new ObjectOutputStream(
+                        new BufferedOutputStream(new FileOutputStream(FileDescriptor.out)));
+        out.flush();
+        System.setIn(InputStream.nullInputStream());
+        Capture capture = new Capture();
+        PrintStream printed = capture.stream();
+        System.setOut(printed);
+        System.setErr(printed);
+        MappedByteBuffer marker;
+        try (FileChannel file =
+                FileChannel.open(
+                        Path.of(arguments[0]), StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+            marker = file.map(FileChannel.MapMode.READ_WRITE, 0, Integer.BYTES);
+        }
+        Bench bench = new Bench(capture, index -> marker.putInt(0, index));
+        new WorkerMain(out, bench).serve(in);
+    }
+
+    private void serve(InputStream in) {
+        work.execute(bench::warm);
+        try {
+            ObjectInputStream messages = new ObjectInputStream(in);
+            while (true) {
+                Message message = (Message) messages.readObject();
+                if (message instanceof Message.Look) {
+                    send(bench.look()); // at once, on this thread: a step may be running
+                } else {
+                    work.execute(() -> answer(message));
+                }
+            }
+        } catch (IOException | ClassNotFoundException | ClassCastException e) {
+            Runtime.getRuntime().halt(0); // the program is gone, or its pipe is broken
+        }
+    }
+
+    private void answer(Message message) {
+        try {
+            Message answer;
+            try {
+                answer = bench.answer(message);
+            } catch (RuntimeException fault) {
+                StringWriter trace = new StringWriter();
+                fault.printStackTrace(new PrintWriter(trace));
+                answer = new Message.Broken(trace.toString());
+            }
+            send(answer);
+        } catch (IOException | Error e) {
+            // The program sees the pipe close and says at which step the worker was lost.
+            Runtime.getRuntime().halt(1);
+        }
+    }
+
+    private void send(Message message) throws IOException {
+        synchronized (out) {
+            // Not every time: a reset makes the next message describe every class anew.
+            if (++sent % MESSAGES_BETWEEN_RESETS == 0) {
+                out.reset();
+            }
+            out.writeObject(message);
+            out.flush();
+        }
+    }
+}

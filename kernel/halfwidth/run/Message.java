@@ -1,0 +1,44 @@
+package halfwidth.run;
+
+import java.io.Serializable;
+import java.util.List;
+import java.util.Map;
+
+/** What goes over the pipe between the program and a worker, each way. */
+public sealed interface Message extends Serializable {
+    /** To the worker: compile this page in a fresh engine. */
+    record Open(Script script, int outputLimit) implements Message {}
+
+    /** From the worker: compiled; the steps are listed when the page runs. */
+    record Opened() implements Message {}
+
+    /**
+     * To the worker: run the open page.
+     *
+     * @param barred steps, by index among all statements, not to run, with what to say of them
+     */
+    record Go(Values values, Map<Integer, Outcome.Failed> barred) implements Message {}
+
+    /**
+     * From the worker: the page ran.
+     *
+     * @param spoiled whether the run left the worker in a state not fit for another (a thread left
+     *     running, memory exhausted)
+     */
+    record Ran(Run run, boolean spoiled) implements Message {}
+
+    /** To the worker: draw the plot that a statement, by index, gave in the last run. */
+    record Draw(int statement, int width, int height, double scale) implements Message {}
+
+    /** From the worker: the picture, or why it could not be drawn. */
+    record Drawn(byte[] png, String problem) implements Message {}
+
+    /** To the worker: what is the page's thread doing? Answered even while a step runs. */
+    record Look() implements Message {}
+
+    /** From the worker: the state of the page's thread. */
+    record Seen(boolean deadlocked, Thread.State state, List<String> lines) implements Message {}
+
+    /** From the worker: it could not answer, through a fault of the kernel's own. */
+    record Broken(String trace) implements Message {}
+}

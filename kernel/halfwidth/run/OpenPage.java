@@ -1,0 +1,97 @@
+package halfwidth.run;
+
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.Map;
+
+/** A page in its worker. Runs one set of values at a time; calls from several threads queue. */
+public final class OpenPage implements AutoCloseable {
+    /** Compiling a page is quick; only a page that upsets the compiler comes near this. */
+    private static final Duration COMPILATION = Duration.ofSeconds(60);
+
+    /** A page with more runaway steps than this is not worth more attempts. */
+    private static final int ATTEMPTS = 5;
+
+    private final Workshop workshop;
+    private final Script script;
+    private Worker worker;
+
+    OpenPage(Workshop workshop, Script script) {
+        this.workshop = workshop;
+        this.script = script;
+    }
+
+    /**
+     * Runs the page from top to bottom with these values. A step that overruns the budget, or takes
+     * its worker down with it, is reported as failed, and the page runs again without it, so that
+     * the steps that do not depend on it still give their values.
+     *
+     * @throws PageLost if the page cannot be run at all
+     */
+    public synchronized Run run(Values values) {
+        Map<Integer, Outcome.Failed> barred = new HashMap<>();
+        while (true) {
+            try {
+                if (worker == null) {
+                    worker = workshop.take();
+                    Message.Open open = new Message.Open(script, workshop.budget().outputBytes());
+                    worker.ask(open, Message.Opened.class, COMPILATION);
+                }
+                Message.Go go = new Message.Go(values, Map.copyOf(barred));
+                Message.Ran ran = worker.ask(go, Message.Ran.class, workshop.budget().time());
+                if (ran.spoiled()) {
+                    close();
+                }
+                return ran.run();
+            } catch (WorkerLost lost) {
+                worker = null;
+                bar(barred, lost);
+            }
+        }
+    }
+
+    private static void bar(Map<Integer, Outcome.Failed> barred, WorkerLost lost) {
+        boolean again = lost.statement() >= 0 && !barred.containsKey(lost.statement());
+        if (!again || barred.size() >= ATTEMPTS) {
+            throw new PageLost(lost.reason() + " " + lost.advice());
+        }
+        barred.put(lost.statement(), new Outcome.Failed(0, lost.reason(), "", lost.advice()));
+    }
+
+    /**
+     * Draws a plot of the last run.
+     *
+     * @param index the step that gave it
+     * @param scale pixels per unit of width and height
+     * @return a PNG picture
+     * @throws PageLost if that step gave no plot, or it cannot be drawn
+     */
+    public synchronized byte[] draw(int index, int width, int height, double scale) {
+        if (worker == null) {
+            throw new PageLost("The page's worker is gone; run the page again to draw its plots.");
+        }
+        try {
+            Message.Drawn drawn =
+                    worker.ask(
+                            new Message.Draw(index, width, height, scale),
+                            Message.Drawn.class,
+                            workshop.budget().time());
+            if (!drawn.problem().isEmpty()) {
+                throw new PageLost("The plot could not be drawn: " + drawn.problem() + ".");
+            }
+            return drawn.png();
+        } catch (WorkerLost lost) {
+            worker = null;
+            throw new PageLost(lost.reason());
+        }
+    }
+
+    /** Gives the page's worker up. */
+    @Override
+    public synchronized void close() {
+        if (worker != null) {
+            worker.close();
+            worker = null;
+        }
+    }
+}

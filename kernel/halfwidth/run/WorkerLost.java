@@ -1,0 +1,31 @@
+package halfwidth.run;
+
+/** Says that a worker ended, or had to be ended, before it answered. */
+final class WorkerLost extends Exception {
+    private final int statement;
+    private final String reason;
+    private final String advice;
+
+    /**
+     * @param statement the index of the statement that was running, below 0 if none was
+     * @param reason what happened, in a technician's words
+     */
+    WorkerLost(int statement, String reason, String advice) {
+        super(reason);
+        this.statement = statement;
+        this.reason = reason;
+        this.advice = advice;
+    }
+
+    int statement() {
+        return statement;
+    }
+
+    String reason() {
+        return reason;
+    }
+
+    String advice() {
+        return advice;
+    }
+}

@@ -1,0 +1,78 @@
+package halfwidth.run;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+
+/**
+ * Where pages are opened: keeps worker JVMs, one for each open page, and a warm spare so that the
+ * next page, or a page whose worker was lost, need not wait for a JVM to start. Safe for use by
+ * several threads.
+ */
+public final class Workshop implements AutoCloseable {
+    private final Budget budget;
+    private final int spares;
+    private final Deque<Worker> ready = new ArrayDeque<>();
+    private boolean closed;
+
+    private Workshop(Budget budget, int spares) {
+        this.budget = budget;
+        this.spares = spares;
+        ready.add(Worker.start(budget.memoryMegabytes()));
+    }
+
+    /** Starts a workshop that always has a warm worker to spare. */
+    public static Workshop withSpare(Budget budget) {
+        return new Workshop(budget, 1);
+    }
+
+    /**
+     * Starts a workshop for one page at a time: its first worker starts at once, no other waits.
+     */
+    public static Workshop withoutSpare(Budget budget) {
+        return new Workshop(budget, 0);
+    }
+
+    /** Opens a page; it is compiled when it first runs. */
+    public OpenPage open(Script script) {
+        return new OpenPage(this, script);
+    }
+
+    Budget budget() {
+        return budget;
+    }
+
+    synchronized Worker take() {
+        if (closed) {
+            throw new IllegalStateException("the workshop is closed");
+        }
+        Worker worker = null;
+        while (worker == null && !ready.isEmpty()) {
+            Worker candidate = ready.poll();
+            worker = candidate.alive() ? candidate : null;
+        }
+        if (worker == null) {
+            worker = Worker.start(budget.memoryMegabytes());
+        }
+        while (ready.size() < spares) {
+            ready.add(Worker.start(budget.memoryMegabytes()));
+        }
+        return worker;
+    }
+
+    /** Takes back a worker that is fit for another page. */
+    synchronized void giveBack(Worker worker) {
+        if (closed || ready.size() > spares) {
+            worker.close();
+        } else {
+            ready.addFirst(worker);
+        }
+    }
+
+    /** Ends every spare worker; pages still open keep theirs until they are closed. */
+    @Override
+    public synchronized void close() {
+        closed = true;
+        ready.forEach(Worker::close);
+        ready.clear();
+    }
+}
