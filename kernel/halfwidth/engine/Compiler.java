@@ -31,8 +31,12 @@ final class Compiler implements AutoCloseable {
     private final JShell shell;
     private static final Pattern SNIPPET_CLASS = Pattern.compile("REPL\\.\\$JShell\\$[0-9A-Z]+");
 
-    private final Map<String, SnippetWrapper> wrappers = new HashMap<>();
+    /** Compiled class name to where its code stands on the page; filled when first needed. */
+    private final Map<String, Place> places = new HashMap<>();
+
     private final Map<Snippet, Statement> accepted = new LinkedHashMap<>();
+
+    private record Place(SnippetWrapper wrapper, Statement statement) {}
 
     Compiler() {
         shell =
@@ -200,26 +204,24 @@ final class Compiler implements AutoCloseable {
 
     /** Finds the page's line that a frame of page code stands for; empty for any other frame. */
     private OptionalInt pageLine(StackTraceElement frame) {
-        if (wrappers.isEmpty()) {
-            accepted.keySet().stream()
-                    .map(snippet -> shell.sourceCodeAnalysis().wrapper(snippet))
-                    .forEach(wrapper -> wrappers.put(wrapper.fullClassName(), wrapper));
+        if (places.isEmpty()) {
+            accepted.forEach(
+                    (snippet, statement) -> {
+                        SnippetWrapper wrapper = shell.sourceCodeAnalysis().wrapper(snippet);
+                        places.put(wrapper.fullClassName(), new Place(wrapper, statement));
+                    });
         }
         Matcher snippetClass = SNIPPET_CLASS.matcher(frame.getClassName());
-        SnippetWrapper wrapper =
-                snippetClass.lookingAt() ? wrappers.get(snippetClass.group()) : null;
-        return wrapper == null
-                ? OptionalInt.empty()
-                : OptionalInt.of(pageLine(wrapper, accepted.get(wrapper.snippet()), frame));
+        Place place = snippetClass.lookingAt() ? places.get(snippetClass.group()) : null;
+        return place == null ? OptionalInt.empty() : OptionalInt.of(pageLine(place, frame));
     }
 
-    private static int pageLine(
-            SnippetWrapper wrapper, Statement statement, StackTraceElement frame) {
+    private static int pageLine(Place place, StackTraceElement frame) {
         int start = 0;
-        for (int line = 1; line < frame.getLineNumber() && start >= 0; line++) {
-            start = wrapper.wrapped().indexOf('\n', start) + 1;
+        for (int line = 1; line < frame.getLineNumber(); line++) {
+            start = place.wrapper().wrapped().indexOf('\n', start) + 1;
         }
-        return statement.lineAt(wrapper.wrappedToSourcePosition(start));
+        return place.statement().lineAt(place.wrapper().wrappedToSourcePosition(start));
     }
 
     @Override
