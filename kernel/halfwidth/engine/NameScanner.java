@@ -5,6 +5,7 @@ import com.sun.source.tree.AssignmentTree;
 import com.sun.source.tree.ClassTree;
 import com.sun.source.tree.CompilationUnitTree;
 import com.sun.source.tree.CompoundAssignmentTree;
+import com.sun.source.tree.ErroneousTree;
 import com.sun.source.tree.ExpressionStatementTree;
 import com.sun.source.tree.ExpressionTree;
 import com.sun.source.tree.IdentifierTree;
@@ -96,6 +97,12 @@ final class NameScanner extends TreeScanner<Void, Void> {
     public Void visitIdentifier(IdentifierTree tree, Void none) {
         used.add(tree.getName().toString());
         return null;
+    }
+
+    /** An expression that stands alone, as in {@code x + 1}, is no statement to the parser. */
+    @Override
+    public Void visitErroneous(ErroneousTree tree, Void none) {
+        return scan(tree.getErrorTrees(), none);
     }
 
     @Override

@@ -40,7 +40,8 @@ public final class OpenPage implements AutoCloseable {
                 Message.Go go = new Message.Go(values, Map.copyOf(barred));
                 Message.Ran ran = worker.ask(go, Message.Ran.class, workshop.budget().time());
                 if (ran.spoiled()) {
-                    close();
+                    worker.close();
+                    worker = null;
                 }
                 return ran.run();
             } catch (WorkerLost lost) {
@@ -90,7 +91,7 @@ public final class OpenPage implements AutoCloseable {
     @Override
     public synchronized void close() {
         if (worker != null) {
-            worker.close();
+            workshop.giveBack(worker);
             worker = null;
         }
     }

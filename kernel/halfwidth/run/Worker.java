@@ -177,13 +177,13 @@ final class Worker implements Closeable {
     }
 
     private WorkerLost lost() {
+        int statement = statement(); // before the step can go on
         boolean ended = false;
         try {
             ended = process.waitFor(2, TimeUnit.SECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        int statement = statement();
         String how = ended ? " (exit status " + process.exitValue() + ")" : "";
         close();
         return new WorkerLost(

@@ -59,12 +59,12 @@ public final class Workshop implements AutoCloseable {
         return worker;
     }
 
-    /** Takes back a worker that is fit for another page. */
+    /** Takes a sound worker back from a page that needs it no more. */
     synchronized void giveBack(Worker worker) {
-        if (closed || ready.size() > spares) {
+        if (closed || spares > 0 || !ready.isEmpty()) {
             worker.close();
         } else {
-            ready.addFirst(worker);
+            ready.add(worker);
         }
     }
 
