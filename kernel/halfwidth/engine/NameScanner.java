@@ -65,9 +65,7 @@ final class NameScanner extends TreeScanner<Void, Void> {
      */
     static Names names(String text, boolean member) {
         String source =
-                member
-                        ? "class Page {\n" + text + "\n}"
-                        : "class Page { void step() throws Throwable {\n" + text + "\n;}}";
+                member ? "class Page {\n" + text + "\n}" : "class Page { {\n" + text + "\n;}}";
         NameScanner scanner = new NameScanner();
         scanner.scan(parse(source), null);
         return new Names(scanner.used, scanner.changed, scanner.assigned, scanner.declared);
