@@ -65,9 +65,10 @@ final class NameScanner extends TreeScanner<Void, Void> {
      */
     static Names names(String text, boolean member) {
         String source =
-                member ? "class Page {\n" + text + "\n}" : "class Page { {\n" + text + "\n;}}";
+                member ? "class page$ {\n" + text + "\n}" : "class page$ { {\n" + text + "\n;}}";
         NameScanner scanner = new NameScanner();
         scanner.scan(parse(source), null);
+        scanner.declared.remove("page$");
         return new Names(scanner.used, scanner.changed, scanner.assigned, scanner.declared);
     }
 
