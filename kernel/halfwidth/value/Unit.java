@@ -21,10 +21,7 @@ public final class Unit {
     /** The unit of a plain number. */
     public static final Unit ONE = new Unit(new EnumMap<>(Symbol.class));
 
-    private static final List<String> USUAL_PRODUCTS =
-            List.of(
-                    "°/m", "°/in", "°/ft", "°/mm", "DDM/m", "DDM/°", "ppm/°C", "µV/m", "mV/m",
-                    "V/m");
+    private static final List<Unit> USUAL = usual();
 
     /** Never changed after construction. */
     private final EnumMap<Symbol, Integer> powers;
@@ -168,13 +165,21 @@ public final class Unit {
         return converted;
     }
 
+    private static List<Unit> usual() {
+        Stream<String> symbols = Stream.of(Symbol.values()).map(symbol -> symbol.label);
+        Stream<String> products =
+                Stream.of(
+                        "°/m", "°/in", "°/ft", "°/mm", "DDM/m", "DDM/°", "ppm/°C", "µV/m", "mV/m",
+                        "V/m");
+        return Stream.concat(symbols, products).map(Unit::of).toList();
+    }
+
     /** The usual labels for this quantity, its own first. */
     List<String> alternatives() {
-        Stream<String> symbols = Stream.of(Symbol.values()).map(symbol -> symbol.label);
-        return Stream.of(Stream.of(label()), symbols, USUAL_PRODUCTS.stream())
-                .flatMap(labels -> labels)
+        return Stream.concat(Stream.of(this), USUAL.stream().filter(this::sameQuantity))
+                .filter(unit -> !unit.equals(ONE))
+                .map(Unit::label)
                 .distinct()
-                .filter(label -> !label.equals("1") && sameQuantity(of(label)))
                 .toList();
     }
 
