@@ -1,6 +1,8 @@
 package halfwidth.page;
 
+import halfwidth.value.Entry;
 import halfwidth.value.Kind;
+import halfwidth.value.Range;
 import java.util.Optional;
 
 /**
@@ -13,6 +15,8 @@ import java.util.Optional;
  *     sense
  * @param example the worked example's value as one would type it; never used as real data
  * @param standing a default, only for real constants, as one would type it
+ * @param from the result of another page that it takes its value from, as in {@code
+ *     lines/phase-constant#phaseConstant}
  * @param least smallest allowed value, in {@code unit}
  * @param most largest allowed value, in {@code unit}
  * @param label what a technician reads beside the field
@@ -24,6 +28,22 @@ public record Field(
         String unit,
         String example,
         Optional<String> standing,
+        Optional<String> from,
         Optional<Double> least,
         Optional<Double> most,
-        String label) {}
+        String label) {
+
+    /**
+     * Reads what a person typed into this field.
+     *
+     * @throws halfwidth.value.EntryRefused if it is not understood or out of range
+     */
+    public Entry read(String typed) {
+        return range().check(Entry.read(kind, unit, typed));
+    }
+
+    /** The values that it accepts. */
+    public Range range() {
+        return new Range(least, most, unit);
+    }
+}

@@ -2,6 +2,7 @@ package halfwidth.page;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One worked page, as parsed.
@@ -33,7 +34,21 @@ public record Page(String name, Path file, String title, List<Part> parts) {
         return all(Part.Results.class).flatMap(results -> results.results().stream()).toList();
     }
 
-    private <T extends Part> java.util.stream.Stream<T> all(Class<T> kind) {
+    /** The plain text of the first paragraph after the title; "" if there is none. */
+    public String purpose() {
+        return prose().flatMap(Markdown::paragraphs).findFirst().orElse("");
+    }
+
+    /** The plain text of every quotation that starts with a bold "Caution", in order. */
+    public List<String> cautions() {
+        return prose().flatMap(Markdown::cautions).toList();
+    }
+
+    private Stream<String> prose() {
+        return all(Part.Prose.class).map(Part.Prose::markdown);
+    }
+
+    private <T extends Part> Stream<T> all(Class<T> kind) {
         return parts.stream().filter(kind::isInstance).map(kind::cast);
     }
 }

@@ -7,7 +7,7 @@ public sealed interface Part {
     int line();
 
     /**
-     * Prose between blocks.
+     * Prose between blocks; the title is not part of it.
      *
      * @param markdown its CommonMark source
      */

@@ -1,0 +1,177 @@
+package halfwidth.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import halfwidth.value.Entry;
+import halfwidth.value.EntryRefused;
+import java.io.IOException;
+import java.io.Serializable;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.api.io.TempDir;
+
+class FilledTest {
+    @TempDir private Path folder;
+    private final Page page = Samples.page();
+    private final Filled none = Filled.none(page);
+
+    @Test
+    void fillsInTheWorkedExampleAndSaysSo() {
+        Filled example = Filled.example(page);
+        assertTrue(example.example());
+        assertEquals(
+                List.of("step", "perInch", "cuts", "offset", "feed", "by", "on"),
+                List.copyOf(example.entries().keySet()));
+        assertEquals(-0.031, example.entries().get("offset").value());
+        assertEquals(LocalDate.of(2026, 11, 25), example.entries().get("on").value());
+        assertEquals(Arrays.asList(0.0, null, "B, left", null, null, "2"), values(example).get(1));
+    }
+
+    @Test
+    void startsARealPageWithNothingButDefaults() {
+        assertFalse(none.example());
+        assertEquals(Set.of("perInch", "cuts"), none.entries().keySet());
+        assertTrue(none.readings().isEmpty());
+    }
+
+    @Test
+    void returnsCopiesInTheOrderOfThePage() {
+        Filled filled = none.with("by", "B").with("step", "10");
+        assertEquals(
+                List.of("step", "perInch", "cuts", "by"), List.copyOf(filled.entries().keySet()));
+        assertEquals(2, none.entries().size());
+        assertEquals(20.0, filled.with("step", "20").entries().get("step").value());
+        assertThrows(UnsupportedOperationException.class, () -> filled.entries().remove("step"));
+    }
+
+    @Test
+    void refusesAnEntryByItsLabel() {
+        assertRefused(
+                () -> none.with("step", "400 °"),
+                "Phase step, wanted (step): 400 ° must be at least -360 ° and at most 360 °");
+        assertRefused(() -> none.with("steps", "4"), "page sample has no field steps", "step");
+        assertRefused(() -> none.withReadings("sweeps", List.of()), "no table", "sweep");
+    }
+
+    private static void assertRefused(Executable act, String... words) {
+        String message = assertThrows(EntryRefused.class, act).getMessage();
+        for (String word : words) {
+            assertTrue(message.contains(word), () -> message + " does not say " + word);
+        }
+    }
+
+    @Test
+    void refusesRowsByTableRowAndColumn() {
+        List<String> good = List.of("1", "", "", "", "", "");
+        List<String> bad = List.of("x", "155", "", "", "", "");
+        assertRefused(
+                () -> none.withReadings("sweep", List.of(good, bad, List.of("1"))),
+                "sweep, row 2, azimuth: x does not start with a number",
+                "sweep, row 2, near: 155 may be thousandths",
+                "sweep, row 3 has 1 cells; give 6");
+        assertRefused(() -> none.withReadings("sweep", List.of()), "sweep has no rows");
+    }
+
+    @Test
+    void tellsTheFirstProblemsOfMany() {
+        List<String> bad = List.of("x", "", "", "", "", "");
+        assertRefused(
+                () -> none.withReadings("sweep", java.util.Collections.nCopies(30, bad)),
+                "row 20",
+                "and 10 more");
+    }
+
+    private static List<List<Serializable>> values(Filled filled) {
+        return filled.readings().get("sweep").stream()
+                .map(row -> row.stream().map(cell -> cell.map(Entry::value).orElse(null)).toList())
+                .toList();
+    }
+
+    private Path csv(String text) throws IOException {
+        return Files.writeString(folder.resolve("s.csv"), text);
+    }
+
+    @Test
+    void readsAFileWithItsColumnsInAnyOrder() throws IOException {
+        Path file = csv("mark,tx,on [date],near [DDM],azimuth,count\n\"B, left\",2,,0.031,-1.5,\n");
+        assertEquals(
+                List.of(Arrays.asList(-1.5, 0.031, "B, left", null, null, "2")),
+                values(none.withReadings("sweep", file)));
+    }
+
+    @Test
+    void readsWhatASpreadsheetWritesWhereTheCommaIsDecimal() throws IOException {
+        Path semicolons =
+                csv(
+                        "\ufeffazimuth [°];near;mark;on;count;tx\r\n-1,5;0,031;A;;3;1\r\n\r\n;;;;;\r\n");
+        List<List<Serializable>> expected =
+                List.of(
+                        Arrays.asList(-1.5, 0.031, "A", null, 3, "1"),
+                        Arrays.asList(null, null, null, null, null, null));
+        assertEquals(expected, values(none.withReadings("sweep", semicolons)));
+        Path tabs = csv("azimuth\tnear\tmark\ton\tcount\ttx\n-1,5\t31 ‰\tA\t\t3\t1\n\t\t\t\t\t\n");
+        assertEquals(expected, values(none.withReadings("sweep", tabs)));
+    }
+
+    /** 150 µA = 0.155 DDM by convention; 1 rad = 180/π °. */
+    @Test
+    void convertsFromTheUnitThatTheHeaderStates() throws IOException {
+        Path file = csv("azimuth [rad],near [µA],mark,on,count,tx\n0.5,-150,,,,\n30 °,15 µA,,,,\n");
+        Filled filled = none.withReadings("sweep", file);
+        List<List<Serializable>> values = values(filled);
+        assertEquals(Math.toDegrees(0.5), (double) values.get(0).get(0), 1e-14);
+        assertEquals(-0.155, values.get(0).get(1));
+        assertEquals(30.0, values.get(1).get(0));
+        assertEquals(0.0155, (double) values.get(1).get(1), 1e-17);
+        Optional<Entry> azimuth = filled.readings().get("sweep").get(0).get(0);
+        assertEquals("28.64788976 ° (0.5 rad typed)", azimuth.orElseThrow().understood());
+    }
+
+    @Test
+    void refusesAFileByLineAndColumn() throws IOException {
+        Path file =
+                csv("azimuth [in],near,mark,on,count,tx\n1,155,,,,\n\n2,0,155,A,,,\n,,\"x,,,\n");
+        assertRefused(() -> none.withReadings("sweep", file), "s.csv:5: a quotation mark");
+        csv("azimuth [in],near,mark,on,count,tx\n1,155,,,,\n\n2,0,155,A,,,\n");
+        assertRefused(
+                () -> none.withReadings("sweep", file),
+                "s.csv:2, azimuth: in is typed where ° is expected",
+                "s.csv:2, near: 155 may be thousandths",
+                "s.csv:4: has 7 cells where the header has 6");
+    }
+
+    @Test
+    void refusesHeadersThatAreNotTheColumns() throws IOException {
+        Path file = csv("Azimuth,near [furlong],mark [m],on,count,tx,tx\n1,2,3,4,5,6,7\n");
+        assertRefused(
+                () -> none.withReadings("sweep", file),
+                "s.csv:1: column azimuth is missing",
+                "column Azimuth is unknown; near it are azimuth",
+                "column near is stated in [furlong], which is not known here; give it in DDM",
+                "column mark is stated in [m], which is not known here; give it without brackets",
+                "column tx is there twice");
+    }
+
+    @Test
+    void refusesAFileWithoutReadings() throws IOException {
+        Path header = csv("azimuth,near,mark,on,count,tx\n");
+        assertRefused(() -> none.withReadings("sweep", header), "s.csv has no rows");
+        Path empty = csv("");
+        assertRefused(() -> none.withReadings("sweep", empty), "s.csv has no rows");
+        Path missing = folder.resolve("none.csv");
+        assertRefused(() -> none.withReadings("sweep", missing), "none.csv:1: there is no such");
+        Files.write(header, "mark\nµ\n".getBytes(StandardCharsets.ISO_8859_1));
+        assertRefused(() -> none.withReadings("sweep", header), "s.csv:2: has bytes");
+    }
+}

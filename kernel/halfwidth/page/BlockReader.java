@@ -1,0 +1,66 @@
+package halfwidth.page;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads each fenced block by what its info string says. */
+final class BlockReader {
+    private static final Pattern READINGS = Pattern.compile("csv readings (\\S+)");
+    private static final String EXPECTED =
+            "expected csv inputs, csv readings NAME, java, java check or csv results";
+
+    private final Problems problems;
+    private final Names variables;
+    private final Names results;
+    private boolean hasSteps;
+    private boolean hasResults;
+
+    BlockReader(Problems problems) {
+        this.problems = problems;
+        this.variables = new Names(problems);
+        this.results = new Names(problems);
+    }
+
+    /** The block's part of the page; empty if anything is wrong with it. */
+    Optional<Part> read(Fence fence) {
+        hasSteps |= fence.info().equals("java");
+        hasResults |= fence.info().equals("csv results");
+        if (fence.content().isBlank()) {
+            problems.add(
+                    fence.line(), "the " + fence.info() + " block is empty; fill or remove it");
+            return Optional.empty();
+        }
+        int before = problems.count();
+        Part part = part(fence);
+        return problems.count() == before ? Optional.of(part) : Optional.empty();
+    }
+
+    private Part part(Fence fence) {
+        Matcher readings = READINGS.matcher(fence.info());
+        if (readings.matches()) {
+            return new ReadingsBlock(problems, variables).read(fence, readings.group(1));
+        }
+        return switch (fence.info()) {
+            case "java" -> new Part.Steps(fence.start(), fence.content());
+            case "java check" -> new Part.Checks(fence.start(), fence.content());
+            case "csv inputs" -> new InputsBlock(problems, variables).read(fence);
+            case "csv results" -> new ResultsBlock(problems, results).read(fence);
+            default -> unknown(fence);
+        };
+    }
+
+    private Part unknown(Fence fence) {
+        problems.add(fence.line(), fence.info() + " is no kind of block; " + EXPECTED);
+        return null;
+    }
+
+    void checkComplete() {
+        if (!hasSteps) {
+            problems.add(1, "has no steps; expected at least one java block");
+        }
+        if (!hasResults) {
+            problems.add(1, "has no results; expected a csv results block");
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package halfwidth.page;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * A line of CSV. Lines are read one by one: a cell may not run over lines, so that a quotation mark
+ * left open is found where it stands.
+ *
+ * @param line 1-based
+ */
+record CsvRow(int line, List<String> cells) {
+    static final CSVFormat COMMAS =
+            CSVFormat.DEFAULT.builder().setIgnoreSurroundingSpaces(true).setTrim(true).get();
+
+    /**
+     * Reads lines of CSV; empty ones are left out.
+     *
+     * @param first the number of the first line, 1-based
+     * @param problem takes the line and the message of what is wrong
+     */
+    static List<CsvRow> read(
+            String text, int first, CSVFormat format, BiConsumer<Integer, String> problem) {
+        List<CsvRow> rows = new ArrayList<>();
+        int line = first;
+        for (String content : text.lines().toList()) {
+            cells(content, format, line, problem).map(new At(line)::row).ifPresent(rows::add);
+            line++;
+        }
+        return rows;
+    }
+
+    private record At(int line) {
+        CsvRow row(List<String> cells) {
+            return new CsvRow(line, cells);
+        }
+    }
+
+    private static Optional<List<String>> cells(
+            String content, CSVFormat format, int line, BiConsumer<Integer, String> problem) {
+        if (content.isBlank() && !content.contains(format.getDelimiterString())) {
+            return Optional.empty();
+        }
+        try (CSVParser parser = CSVParser.parse(content, format)) {
+            return parser.getRecords().stream().findFirst().map(CSVRecord::toList);
+        } catch (IOException | UncheckedIOException malformed) {
+            problem.accept(
+                    line,
+                    "a quotation mark is out of place; expected \"…\" around a whole cell, and"
+                            + " \"\" for one inside it");
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,147 @@
+package halfwidth.page;
+
+import halfwidth.value.EntryRefused;
+import halfwidth.value.Kind;
+import halfwidth.value.Unit;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Reads one declared input, and checks that its example can be typed into it. */
+final class FieldReader {
+    private static final Pattern PLAIN_NUMBER =
+            Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,3})?");
+    private static final Pattern RESULT_OF_A_PAGE =
+            Pattern.compile("[^#/\\\\]+(/[^#/\\\\]+)*#([^#]+)");
+    private static final String DDM = "DDM";
+
+    private final Sheet.Line line;
+    private final Problems problems;
+
+    FieldReader(Sheet.Line line, Problems problems) {
+        this.line = line;
+        this.problems = problems;
+    }
+
+    /** The field, or null if anything is wrong with it. */
+    Field read() {
+        int before = problems.count();
+        Kind kind = kind();
+        if (kind == null) {
+            return null;
+        }
+        String unit = unit(kind);
+        Optional<Double> least = limit("least", kind);
+        Optional<Double> most = limit("most", kind);
+        checkOrder(least, most);
+        checkRest(kind);
+        if (problems.count() > before) {
+            return null;
+        }
+        Field field =
+                new Field(
+                        line.line(),
+                        line.get("name"),
+                        kind,
+                        unit,
+                        line.get("example"),
+                        line.find("default"),
+                        line.find("from"),
+                        least,
+                        most,
+                        line.get("label"));
+        checkEntry(field, "example");
+        field.standing().ifPresent(standing -> checkEntry(field, "default"));
+        return problems.count() > before ? null : field;
+    }
+
+    private void wrong(String message) {
+        problems.add(line.line(), message);
+    }
+
+    private Kind kind() {
+        String word = line.find("kind").orElse("number");
+        Optional<Kind> kind = Kinds.of(word);
+        if (kind.isEmpty()) {
+            wrong("kind " + word + " is not known; " + Kinds.EXPECTED);
+        }
+        return kind.orElse(null);
+    }
+
+    private String unit(Kind kind) {
+        String label = line.get("unit");
+        if (!Kinds.isNumeric(kind)) {
+            if (!label.isEmpty()) {
+                wrong("unit " + label + " has no meaning for this kind; expected none");
+            }
+            return "";
+        }
+        Optional<Unit> unit = Unit.find(label);
+        boolean ddm = label.equals(DDM);
+        if (kind instanceof Kind.Ddm ? !ddm && !label.equals("1") : ddm) {
+            wrong(
+                    "unit "
+                            + Names.quoted(label)
+                            + " does not fit; kind ddm has DDM or 1, others not");
+        } else if (unit.isEmpty()) {
+            wrong(
+                    "unit "
+                            + Names.quoted(label)
+                            + " is not known; expected as in mm, or 1 for none");
+        }
+        return unit.map(Unit::label).orElse("");
+    }
+
+    private Optional<Double> limit(String column, Kind kind) {
+        Optional<String> cell = line.find(column);
+        if (cell.isPresent() && !Kinds.isNumeric(kind)) {
+            wrong(column + " has no meaning for this kind; expected none");
+            return Optional.empty();
+        }
+        if (cell.isPresent() && !isNumber(cell.get())) {
+            wrong(column + " " + cell.get() + " is no number; expected as in 0.5, in the unit");
+            return Optional.empty();
+        }
+        return cell.map(Double::valueOf);
+    }
+
+    static boolean isNumber(String cell) {
+        return PLAIN_NUMBER.matcher(cell).matches() && Double.isFinite(Double.parseDouble(cell));
+    }
+
+    private void checkOrder(Optional<Double> least, Optional<Double> most) {
+        if (least.isPresent() && most.isPresent() && least.get() > most.get()) {
+            wrong("least " + line.get("least") + " is above most " + line.get("most"));
+        }
+    }
+
+    private void checkRest(Kind kind) {
+        if (line.get("label").isEmpty()) {
+            wrong("label is empty; expected what a technician reads beside the field");
+        }
+        if (line.find("default").isPresent() && !Kinds.isNumeric(kind)) {
+            wrong("default has no meaning for this kind; expected none");
+        }
+        line.find("from")
+                .filter(from -> !isResult(from))
+                .ifPresent(
+                        from ->
+                                wrong(
+                                        "from "
+                                                + from
+                                                + " names no result; expected as in"
+                                                + " lines/phase-constant#phaseConstant"));
+    }
+
+    private static boolean isResult(String from) {
+        return RESULT_OF_A_PAGE.matcher(from).matches()
+                && Names.isVariable(from.substring(from.indexOf('#') + 1));
+    }
+
+    private void checkEntry(Field field, String column) {
+        try {
+            field.read(line.get(column));
+        } catch (EntryRefused refusal) {
+            wrong(column + ": " + refusal.getMessage());
+        }
+    }
+}

@@ -1,0 +1,133 @@
+package halfwidth.page;
+
+import halfwidth.value.Entry;
+import halfwidth.value.EntryRefused;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A page with what was typed into it.
+ *
+ * @param entries the entries by field name, in the order of the page; a field that is not filled in
+ *     is absent
+ * @param readings the rows by table name, each as long as the table's columns; an empty cell is a
+ *     missing reading; a table that is not filled in is absent
+ * @param example whether these are the worked example's values, which are never real data
+ */
+public record Filled(
+        Page page,
+        Map<String, Entry> entries,
+        Map<String, List<List<Optional<Entry>>>> readings,
+        boolean example) {
+
+    public Filled {
+        entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+        Map<String, List<List<Optional<Entry>>>> tables = new LinkedHashMap<>();
+        readings.forEach(
+                (name, rows) -> tables.put(name, rows.stream().map(List::copyOf).toList()));
+        readings = Collections.unmodifiableMap(tables);
+    }
+
+    /** The page with its worked example. */
+    public static Filled example(Page page) {
+        Filled filled = new Filled(page, Map.of(), Map.of(), true);
+        for (Field field : page.fields()) {
+            filled = filled.with(field.name(), field.example());
+        }
+        for (Part.Readings table : page.readings()) {
+            filled = filled.withReadings(table.name(), table.example());
+        }
+        return filled;
+    }
+
+    /** The page with nothing but the defaults of its fields. */
+    public static Filled none(Page page) {
+        Filled filled = new Filled(page, Map.of(), Map.of(), false);
+        for (Field field : page.fields()) {
+            if (field.standing().isPresent()) {
+                filled = filled.with(field.name(), field.standing().get());
+            }
+        }
+        return filled;
+    }
+
+    /**
+     * A copy with one more field filled in, or filled in anew.
+     *
+     * @param name the field's name
+     * @throws EntryRefused if the page has no such field, or it does not accept what is typed
+     */
+    public Filled with(String name, String typed) {
+        Field field =
+                page.fields().stream()
+                        .filter(declared -> declared.name().equals(name))
+                        .findFirst()
+                        .orElseThrow(() -> unknown("field", name, names(page.fields())));
+        Entry entry;
+        try {
+            entry = field.read(typed);
+        } catch (EntryRefused refusal) {
+            throw new EntryRefused(field.label() + " (" + name + "): " + refusal.getMessage());
+        }
+        Map<String, Entry> known = new LinkedHashMap<>(entries);
+        known.put(name, entry);
+        Map<String, Entry> ordered = new LinkedHashMap<>();
+        names(page.fields()).stream()
+                .filter(known::containsKey)
+                .forEach(declared -> ordered.put(declared, known.get(declared)));
+        return new Filled(page, ordered, readings, example);
+    }
+
+    private static List<String> names(List<Field> fields) {
+        return fields.stream().map(Field::name).toList();
+    }
+
+    /**
+     * A copy with one more table of readings filled in, or filled in anew.
+     *
+     * @param name the table's name
+     * @param rows its rows as typed, each as long as the table's columns; blank is missing
+     * @throws EntryRefused if the page has no such table, or it does not accept the rows, naming
+     *     each by row and column
+     */
+    public Filled withReadings(String name, List<List<String>> rows) {
+        return withTable(name, new ReadingsReader(table(name)).rows(rows));
+    }
+
+    /**
+     * A copy with one more table of readings filled in from a CSV file.
+     *
+     * @param name the table's name
+     * @param file a CSV file with commas, semicolons or tabs, and a header: the table's columns in
+     *     any order, where a unit in brackets other than the declared one is converted
+     * @throws EntryRefused if the page has no such table, or the file cannot be read as it, naming
+     *     each cell by line and column
+     */
+    public Filled withReadings(String name, Path file) {
+        return withTable(name, new ReadingsReader(table(name)).file(file));
+    }
+
+    private Filled withTable(String name, List<List<Optional<Entry>>> rows) {
+        Map<String, List<List<Optional<Entry>>>> tables = new LinkedHashMap<>(readings);
+        tables.put(name, rows);
+        return new Filled(page, entries, tables, example);
+    }
+
+    private Part.Readings table(String name) {
+        List<String> names = page.readings().stream().map(Part.Readings::name).toList();
+        return page.readings().stream()
+                .filter(table -> table.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> unknown("table of readings", name, names));
+    }
+
+    private EntryRefused unknown(String what, String name, List<String> names) {
+        String advice = names.isEmpty() ? "it has none" : Near.advice(name, names);
+        return new EntryRefused(
+                "page " + page.name() + " has no " + what + " " + name + "; " + advice);
+    }
+}

@@ -1,0 +1,30 @@
+package halfwidth.page;
+
+import java.util.List;
+import java.util.Objects;
+
+/** Reads a {@code csv inputs} block. */
+final class InputsBlock {
+    private static final List<String> COLUMNS =
+            List.of("name", "unit", "kind", "example", "label", "default", "from", "least", "most");
+    private static final int REQUIRED = 5;
+
+    private final Problems problems;
+    private final Names names;
+
+    InputsBlock(Problems problems, Names names) {
+        this.problems = problems;
+        this.names = names;
+    }
+
+    Part.Inputs read(Fence fence) {
+        Sheet sheet = Sheet.read(fence, COLUMNS, REQUIRED, problems);
+        sheet.lines().forEach(line -> names.claim(line.line(), line.get("name")));
+        List<Field> fields =
+                sheet.lines().stream()
+                        .map(line -> new FieldReader(line, problems).read())
+                        .filter(Objects::nonNull)
+                        .toList();
+        return new Part.Inputs(fence.start(), fields);
+    }
+}

@@ -1,0 +1,123 @@
+package halfwidth.page;
+
+import halfwidth.value.Unit;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/** Reads a {@code csv results} block. */
+final class ResultsBlock {
+    private static final List<String> COLUMNS =
+            List.of("name", "unit", "decimals", "label", "least", "most", "source", "uncertainty");
+    private static final int REQUIRED = 4;
+
+    private final Problems problems;
+    private final Names names;
+
+    ResultsBlock(Problems problems, Names names) {
+        this.problems = problems;
+        this.names = names;
+    }
+
+    Part.Results read(Fence fence) {
+        Sheet sheet = Sheet.read(fence, COLUMNS, REQUIRED, problems);
+        sheet.lines().forEach(line -> names.claim(line.line(), line.get("name")));
+        List<Result> results =
+                sheet.lines().stream().map(this::result).filter(Objects::nonNull).toList();
+        return new Part.Results(fence.start(), results);
+    }
+
+    private Result result(Sheet.Line line) {
+        int before = problems.count();
+        checkLabels(line);
+        checkLimits(line);
+        String unit = unit(line);
+        int decimals = decimals(line);
+        if (problems.count() > before) {
+            return null;
+        }
+        return new Result(
+                line.line(),
+                line.get("name"),
+                unit,
+                decimals,
+                line.find("least"),
+                line.find("most"),
+                line.get("source"),
+                line.find("uncertainty"),
+                line.get("label"));
+    }
+
+    private void checkLabels(Sheet.Line line) {
+        if (line.get("label").isEmpty()) {
+            problems.add(line.line(), "label is empty; expected what a technician reads beside it");
+        }
+        line.find("uncertainty")
+                .filter(name -> !Names.isVariable(name))
+                .ifPresent(
+                        name ->
+                                problems.add(
+                                        line.line(),
+                                        "uncertainty "
+                                                + name
+                                                + " is no Java variable; expected"
+                                                + " the one that holds the standard uncertainty"));
+    }
+
+    private String unit(Sheet.Line line) {
+        String label = line.get("unit");
+        Optional<Unit> unit = Unit.find(label);
+        if (unit.isEmpty() && !label.isEmpty()) {
+            problems.add(
+                    line.line(),
+                    "unit "
+                            + label
+                            + " is not known; expected as in mm, 1 for a plain number, or"
+                            + " none for words");
+        }
+        return unit.map(Unit::label).orElse("");
+    }
+
+    private int decimals(Sheet.Line line) {
+        String cell = line.get("decimals");
+        boolean words = line.get("unit").isEmpty() && cell.isEmpty();
+        if (!words && !cell.matches("\\d|1[0-5]")) {
+            problems.add(
+                    line.line(),
+                    "decimals " + Names.quoted(cell) + " must be a number from 0 to 15");
+            return 0;
+        }
+        return words ? 0 : Integer.parseInt(cell);
+    }
+
+    private void checkLimits(Sheet.Line line) {
+        Optional<String> least = line.find("least");
+        Optional<String> most = line.find("most");
+        checkLimit(line.line(), "least", least);
+        checkLimit(line.line(), "most", most);
+        if ((least.isPresent() || most.isPresent()) && line.get("source").isEmpty()) {
+            problems.add(
+                    line.line(),
+                    "source is empty; a limit must name its source, as in ICAO Annex 10 Vol I,"
+                            + " 3.1.3.7");
+        }
+        Optional<Double> low = least.filter(FieldReader::isNumber).map(Double::valueOf);
+        Optional<Double> high = most.filter(FieldReader::isNumber).map(Double::valueOf);
+        if (low.isPresent() && high.isPresent() && low.get() > high.get()) {
+            problems.add(line.line(), "least " + least.get() + " is above most " + most.get());
+        }
+    }
+
+    private void checkLimit(int line, String column, Optional<String> limit) {
+        limit.filter(cell -> !FieldReader.isNumber(cell) && !Names.isVariable(cell))
+                .ifPresent(
+                        cell ->
+                                problems.add(
+                                        line,
+                                        column
+                                                + " "
+                                                + cell
+                                                + " is neither a number nor a Java"
+                                                + " variable; expected one of them"));
+    }
+}

@@ -1,0 +1,42 @@
+package halfwidth.value;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** Prints numbers with a decimal point, in any locale. */
+public final class Decimal {
+    private static final MathContext SHOWN = new MathContext(10);
+    private static final int PLAIN_DIGITS = 15;
+
+    private Decimal() {}
+
+    /**
+     * Prints a number with as many digits as it takes to read the same number back.
+     *
+     * @param value a finite number
+     * @return as in {@code 4.0625}, {@code -120}, {@code 1E-9}
+     * @throws IllegalArgumentException if {@code value} is NaN or infinite
+     */
+    public static String print(double value) {
+        return print(exactly(value));
+    }
+
+    /** Rounds to ten digits: a converted value is not worth more of them to a reader. */
+    static String brief(double value) {
+        return print(exactly(value).round(SHOWN));
+    }
+
+    private static BigDecimal exactly(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("value " + value + " must be finite");
+        }
+        return BigDecimal.valueOf(value);
+    }
+
+    private static String print(BigDecimal value) {
+        BigDecimal bare = value.stripTrailingZeros();
+        int exponent = bare.precision() - bare.scale();
+        boolean plain = exponent > -PLAIN_DIGITS / 2 && exponent <= PLAIN_DIGITS;
+        return plain ? bare.toPlainString() : bare.toString();
+    }
+}
