@@ -122,7 +122,9 @@ class FeedCutSeriesTest {
         assertEquals(sbo.next(RULE).length(), csb.next(RULE).length(), 1e-12);
     }
 
-    /** A line of unknown phase constant, offsets read to 0.1 deg: the trim ends, no cut too long. */
+    /**
+     * A line of unknown phase constant, offsets read to 0.1 deg: the trim ends, no cut too long.
+     */
     @Property(tries = 300)
     void convergesInFewCutsWithoutOvershoot(
             @ForAll @DoubleRange(min = 132, max = 182) double hiddenBeta,

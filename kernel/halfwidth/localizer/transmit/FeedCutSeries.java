@@ -4,6 +4,7 @@ import halfwidth.localizer.Range;
 import halfwidth.localizer.Require;
 import halfwidth.localizer.cut.CutRule;
 import halfwidth.localizer.cut.NextCut;
+import halfwidth.localizer.cut.PhaseLength;
 import halfwidth.localizer.transmit.CommonSlope.Group;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.List;
@@ -32,7 +33,7 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
     public FeedCutSeries {
         rows = List.copyOf(rows);
         CutHistory.checkTotals(rows);
-        PhaseConstants.check(dataSheet);
+        PhaseLength.checkedPhaseConstant(dataSheet);
         Require.above("resolution", resolution, 0, "deg");
         Require.within("resolution", resolution, new Range(0, 90), "deg");
         for (Group group : CutHistory.groups(rows)) {
@@ -151,7 +152,7 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
     public Estimate remaining() {
         CommonSlope fit = fit();
         Estimate centre = new Estimate(fit.centreY(), fit.centreUncertainty(deviation()));
-        Estimate fromCentre = PhaseConstants.length(centre, phaseConstant());
+        Estimate fromCentre = PhaseLength.of(centre, phaseConstant());
         return new Estimate(
                 fit.centreX() + fromCentre.value() - lastCut(), fromCentre.standardUncertainty());
     }
@@ -182,7 +183,7 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
     }
 
     private static double floor(double resolution) {
-        return resolution / Math.sqrt(12);
+        return Estimate.readInSteps(0, resolution).standardUncertainty();
     }
 
     private static Estimate weightedMean(Estimate a, Estimate b) {

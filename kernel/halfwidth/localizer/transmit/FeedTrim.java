@@ -3,6 +3,7 @@ package halfwidth.localizer.transmit;
 import halfwidth.localizer.Range;
 import halfwidth.localizer.Require;
 import halfwidth.localizer.cut.CutRule;
+import halfwidth.localizer.cut.PhaseLength;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -20,9 +21,6 @@ import java.util.stream.DoubleStream;
  */
 public record FeedTrim(List<Double> offsets, double resolution) {
     private static final double HALF_TURN = 180;
-
-    /** Standard deviation of what rounding to one step hides: step/√12 (JCGM 100:2008, F.2.2.1). */
-    private static final double ROUNDING = 1 / Math.sqrt(12);
 
     /**
      * @throws IllegalArgumentException if there is no offset, one is NaN or beyond ±180 deg, two
@@ -69,8 +67,7 @@ public record FeedTrim(List<Double> offsets, double resolution) {
     public Estimate aim() {
         DoubleSummaryStatistics all = summary(offsets);
         int ends = Math.min(2, offsets.size());
-        return new Estimate(
-                (all.getMin() + all.getMax()) / 2, resolution * ROUNDING / Math.sqrt(ends));
+        return new Estimate((all.getMin() + all.getMax()) / 2, rounding() / Math.sqrt(ends));
     }
 
     /**
@@ -102,8 +99,7 @@ public record FeedTrim(List<Double> offsets, double resolution) {
      */
     public Estimate length(Estimate phaseConstant) {
         double left = feed() == Feed.NEITHER ? 0 : Math.abs(aim().value());
-        return PhaseConstants.length(
-                new Estimate(left, aim().standardUncertainty()), phaseConstant);
+        return PhaseLength.of(new Estimate(left, aim().standardUncertainty()), phaseConstant);
     }
 
     /**
@@ -130,10 +126,14 @@ public record FeedTrim(List<Double> offsets, double resolution) {
      */
     public List<Estimate> offsetsAfter(double cut, Estimate phaseConstant) {
         Require.within("cut", cut, CutRow.CUTS, "m");
-        double taken = feed().direction() * PhaseConstants.check(phaseConstant).value() * cut;
-        double uncertainty =
-                Math.hypot(resolution * ROUNDING, cut * phaseConstant.standardUncertainty());
+        double taken =
+                feed().direction() * PhaseLength.checkedPhaseConstant(phaseConstant).value() * cut;
+        double uncertainty = Math.hypot(rounding(), cut * phaseConstant.standardUncertainty());
         return offsets.stream().map(o -> new Estimate(o - taken, uncertainty)).toList();
+    }
+
+    private double rounding() {
+        return Estimate.readInSteps(0, resolution).standardUncertainty();
     }
 
     private static DoubleSummaryStatistics summary(List<Double> values) {
