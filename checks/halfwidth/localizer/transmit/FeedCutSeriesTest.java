@@ -164,9 +164,9 @@ class FeedCutSeriesTest {
 
     @Test
     void refusesAPhaseThatMovesTheWrongWay() {
-        refuses("wrong feed cut, or a sign mistyped", sbo(0, 35, 27), sbo(0.1, 51, 43));
+        refuses("wrong line cut, or a sign mistyped", sbo(0, 35, 27), sbo(0.1, 51, 43));
         // One transmitter's sign alone.
-        refuses("wrong feed cut, or a sign mistyped", sbo(0, -35, 27), sbo(0.1, 19, 11));
+        refuses("wrong line cut, or a sign mistyped", sbo(0, -35, 27), sbo(0.1, 19, 11));
     }
 
     @Test
