@@ -1,0 +1,69 @@
+package halfwidth.localizer.monitor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.hipparchus.complex.Complex;
+import org.junit.jupiter.api.Test;
+
+class PairModelTest {
+
+    @Property
+    void addsUpAsTwoPhasors(
+            @ForAll @DoubleRange(min = -2, max = 2) double k,
+            @ForAll @DoubleRange(min = 0.2, max = 3) double a,
+            @ForAll @DoubleRange(min = -150, max = 150) double excess) {
+        Assume.that(k != 0);
+        PairModel pair = new PairModel(k, a);
+        // Only the difference of the two delays counts.
+        assertEquals(Phasors.reading(k, a, excess + 37, 37), pair.readingAt(excess), 1e-10);
+        assertEquals(-pair.readingAt(excess), pair.readingAt(-excess), 1e-12);
+    }
+
+    @Property
+    void readsNothingInPhaseWhateverTheAmplitudes(
+            @ForAll @DoubleRange(min = 0.01, max = 50) double a) {
+        assertEquals(0, new PairModel(0.4, a).readingAt(0));
+    }
+
+    @Test
+    void isATangentForEqualReturns() {
+        // tan 45° = 1: at a quarter turn the pair reads −K.
+        assertEquals(-0.4, PairModel.ofEqualReturns(0.4).readingAt(90), 1e-15);
+        assertEquals(90, PairModel.ofEqualReturns(0.4).excessFor(-0.4), 1e-12);
+    }
+
+    /**
+     * In the far field the same currents give 150 Hz where the path from the 150 Hz side is short.
+     */
+    @Test
+    void carriesTheSidebandsThatMakePositiveAzimuthPositive() {
+        double kx = 0.3;
+        Complex from150 = new Complex(0, kx).exp();
+        Complex from90 = new Complex(0, -kx).exp();
+        Complex carrier = from150.add(from90);
+        Complex sbo =
+                from90.multiply(new Complex(0, 0.2)).add(from150.multiply(new Complex(0, -0.2)));
+        double ddm = 2 * sbo.divide(carrier).getReal();
+        assertTrue(ddm > 0);
+        // The 150 Hz side leads by 2 kx there, which is an excess of −2 kx.
+        double excess = -Math.toDegrees(2 * kx);
+        assertEquals(ddm, PairModel.ofEqualReturns(0.4).readingAt(excess), 1e-12);
+    }
+
+    @Test
+    void refusesPairsThatReadNothingOrHaveNoCarrier() {
+        assertThrows(IllegalArgumentException.class, () -> new PairModel(0, 1));
+        assertThrows(IllegalArgumentException.class, () -> new PairModel(0.4, 0));
+        assertThrows(IllegalArgumentException.class, () -> new PairModel(Double.NaN, 1));
+        PairModel pair = PairModel.ofEqualReturns(0.4);
+        assertThrows(IllegalArgumentException.class, () -> pair.readingAt(180));
+        assertThrows(IllegalArgumentException.class, () -> pair.readingAt(Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> new PairModel(0.4, 0.9).excessFor(0.1));
+    }
+}

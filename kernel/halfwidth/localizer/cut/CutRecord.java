@@ -1,0 +1,71 @@
+package halfwidth.localizer.cut;
+
+import halfwidth.localizer.uncertainty.Estimate;
+import java.util.Locale;
+
+/** Refusals of a record of cuts that cannot be true, before anything is fitted to it. */
+public final class CutRecord {
+    /** A line is never this many times faster or slower than its data sheet says. */
+    private static final double FACTOR = 2;
+
+    /** About 95 % sure that a change is not the rounding of the readings. */
+    private static final double SURE = 2;
+
+    private CutRecord() {}
+
+    /**
+     * Refuses a total that shrinks from one row to the next.
+     *
+     * @param line what the line is called
+     * @param before all that was cut from it at the row before (m)
+     * @param now all that was cut from it at this row (m)
+     * @param row the number of this row, from 1
+     * @throws IllegalArgumentException if {@code now} is below {@code before}
+     */
+    public static void checkGrows(String line, double before, double now, int row) {
+        if (now < before) {
+            throw new IllegalArgumentException(
+                    String.format(
+                            Locale.ROOT,
+                            "cut of the %s fell from %s to %s m in row %d: it must not shrink;"
+                                    + " enter all that was cut so far, not the last cut",
+                            line,
+                            before,
+                            now,
+                            row));
+        }
+    }
+
+    /**
+     * Refuses a phase that moved the wrong way, less than half or more than twice as far as the
+     * data sheet says, by more than two standard uncertainties.
+     *
+     * @param found the phase taken away by each metre cut (deg/m)
+     * @param dataSheet β as the data sheet has it (deg/m), above 0
+     * @param reading what was read, for the message
+     * @throws IllegalArgumentException if no line of this type moves the phase like that
+     */
+    public static void checkMovement(Estimate found, Estimate dataSheet, String reading) {
+        double slack = SURE * found.standardUncertainty();
+        String moved =
+                String.format(
+                        Locale.ROOT,
+                        "%s changed by %.4g deg for each metre cut, where the data sheet says"
+                                + " %.4g",
+                        reading,
+                        found.value(),
+                        dataSheet.value());
+        if (found.value() + slack < 0) {
+            throw new IllegalArgumentException(
+                    moved + ": it moved the wrong way; wrong line cut, or a sign mistyped?");
+        }
+        if (found.value() + slack < dataSheet.value() / FACTOR) {
+            throw new IllegalArgumentException(
+                    moved + ": it moved too little; was another line cut, or a unit mistaken?");
+        }
+        if (found.value() - slack > dataSheet.value() * FACTOR) {
+            throw new IllegalArgumentException(
+                    moved + ": it moved too much; is a unit or a reading mistaken?");
+        }
+    }
+}

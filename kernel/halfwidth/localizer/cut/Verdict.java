@@ -1,0 +1,13 @@
+package halfwidth.localizer.cut;
+
+/** What a series of cuts has come to. */
+public enum Verdict {
+    /** Cut again where the last cut was made (or make the first one). */
+    CUT,
+    /** More was cut than was needed: the other line is cut next. */
+    OVERSHOT,
+    /** The phase left is within the target: stop. */
+    AT_TARGET,
+    /** What is left is shorter than the tool can cut: stop. */
+    BELOW_SMALLEST_CUT
+}

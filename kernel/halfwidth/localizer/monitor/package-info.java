@@ -1,0 +1,12 @@
+/**
+ * The monitor of the array: its return lines, the null of each antenna pair, the composite of all
+ * pairs, and the points at which it has to alarm.
+ *
+ * <p>Signs. At the elements of a pair the one on the 90 Hz side (left as a pilot facing the array
+ * sees it, right from behind) carries C + jS and the one on the 150 Hz side C − jS, for then the
+ * far field is C(e+e*) and 2S sin, and 150 Hz predominates at positive azimuth. The excess δ of a
+ * pair is the electrical length of the return of the 150 Hz side less that of the 90 Hz side:
+ * positive where the 150 Hz side delays more, and brought down by cutting the 150 Hz side. Like any
+ * longer path to one element, a positive excess moves the reading towards 90 Hz.
+ */
+package halfwidth.localizer.monitor;

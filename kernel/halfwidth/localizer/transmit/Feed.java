@@ -1,0 +1,52 @@
+package halfwidth.localizer.transmit;
+
+import halfwidth.localizer.cut.NextCut;
+
+/** The feed line that is cut, from the transmitters to the antenna distribution. */
+public enum Feed {
+    /** The sideband-only feed; cutting it lowers the offset needed. */
+    SBO(+1),
+    /** The feed of carrier with sidebands; cutting it raises the offset needed. */
+    CSB(-1),
+    /** Neither feed needs a cut. */
+    NEITHER(0);
+
+    private final int direction;
+
+    Feed(int direction) {
+        this.direction = direction;
+    }
+
+    /**
+     * Returns how a cut of this feed counts: the offset needed falls by direction × β × length.
+     *
+     * @return +1 for the SBO feed, -1 for the CSB feed, 0 for neither (1)
+     */
+    public int direction() {
+        return direction;
+    }
+
+    /**
+     * Returns the feed whose cut takes away an offset of this sign.
+     *
+     * @param value anything of the offset's sign
+     * @return SBO for a positive value, CSB for a negative one, NEITHER for 0
+     * @throws IllegalArgumentException if the value is NaN
+     */
+    public static Feed takingAway(double value) {
+        if (Double.isNaN(value)) {
+            throw new IllegalArgumentException("the sign of NaN names no feed");
+        }
+        return value > 0 ? SBO : value < 0 ? CSB : NEITHER;
+    }
+
+    /**
+     * Returns the feed that the next cut is of.
+     *
+     * @param next a cut from {@link FeedCutSeries#next}
+     * @return the feed, NEITHER when no cut is made
+     */
+    public static Feed of(NextCut next) {
+        return takingAway(next.direction());
+    }
+}
