@@ -21,7 +21,7 @@ final class Bench implements AutoCloseable {
     static Script page(List<String> inputs, String code) {
         List<Script.Piece> pieces = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
-            pieces.add(new Script.Variable(i + 1, inputs.get(i), "double"));
+            pieces.add(new Script.Variable(i + 1, inputs.get(i), "java.lang.Double"));
         }
         pieces.add(new Script.Code(10, code, false));
         return new Script(pieces, List.of());

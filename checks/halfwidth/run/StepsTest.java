@@ -299,7 +299,7 @@ class StepsTest {
         Script script =
                 new Script(
                         List.of(
-                                new Script.Variable(1, "offset", "double"),
+                                new Script.Variable(1, "offset", "java.lang.Double"),
                                 new Script.Code(
                                         10,
                                         "double cut = 1;\ncut = 2;\ndouble later = offset;",

@@ -18,7 +18,7 @@ final class Bench {
     private static final Script SAMPLE =
             new Script(
                     List.of(
-                            new Script.Variable(1, "given", "double"),
+                            new Script.Variable(1, "given", "java.lang.Double"),
                             new Script.Code(2, "double twice = 2 * given; // 1", false)),
                     List.of("twice"));
 

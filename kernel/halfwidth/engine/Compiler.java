@@ -3,6 +3,7 @@ package halfwidth.engine;
 import halfwidth.run.Outcome;
 import halfwidth.run.Script;
 import halfwidth.run.Step;
+import halfwidth.value.Unit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -73,20 +74,22 @@ final class Compiler implements AutoCloseable {
     }
 
     private static Statement declaration(Script.Variable variable) {
-        boolean table = variable.type().equals("tech.tablesaw.api.Table");
-        String boxed =
-                switch (variable.type()) {
-                    case "double" -> "Double";
-                    case "int" -> "Integer";
-                    default -> variable.type();
-                };
-        String given =
-                table
-                        ? "table(\"%s\")".formatted(variable.name())
-                        : "value(\"%s\", %s.class)".formatted(variable.name(), boxed);
-        String text =
-                "%s %s = halfwidth.engine.Given.%s;"
-                        .formatted(variable.type(), variable.name(), given);
+        String name = variable.name();
+        String type = variable.type();
+        String text;
+        if (type.equals(Script.TABLE)) {
+            text = "Table %s = halfwidth.engine.Given.table(\"%s\");".formatted(name, name);
+        } else {
+            String declared =
+                    switch (type) {
+                        case "java.lang.Double" -> "double";
+                        case "java.lang.Integer" -> "int";
+                        default -> type;
+                    };
+            text =
+                    "%s %s = halfwidth.engine.Given.value(\"%s\", %s.class);"
+                            .formatted(declared, name, name, type);
+        }
         return new Statement(variable.line(), variable.line(), text, "", false, true);
     }
 
@@ -117,7 +120,8 @@ final class Compiler implements AutoCloseable {
             declared.put(compiled.name(), statement.line());
         }
         Step step = statement.step(index, Optional.of(compiled));
-        return new Program.Line(statement, step, Optional.of(compiled), names, Optional.empty());
+        return new Program.Line(
+                statement, step, Optional.of(compiled), names, unknownUnit(statement, step));
     }
 
     private Optional<Outcome.Failed> problem(
@@ -162,6 +166,20 @@ final class Compiler implements AutoCloseable {
                             "Use another name: a step must not replace what another one shows."));
         }
         return Optional.empty();
+    }
+
+    private static Optional<Outcome.Failed> unknownUnit(Statement statement, Step step) {
+        if (step.unit().isEmpty() || Unit.find(step.unit()).isPresent()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                statement.failed(
+                        "The comment behind this step names no unit that is known: "
+                                + step.unit()
+                                + ".",
+                        "",
+                        "Write the unit first and any remark after a colon, as in"
+                                + " // in: the whole cut"));
     }
 
     private Outcome.Failed rejected(Statement statement, SnippetEvent event) {

@@ -1,7 +1,13 @@
 package halfwidth.run;
 
+import halfwidth.page.Page;
+import halfwidth.page.Part;
+import halfwidth.value.Kind;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What the worker needs of a page: its inputs, its code and the names of the variables whose final
@@ -12,9 +18,53 @@ import java.util.List;
  */
 public record Script(List<Piece> pieces, List<String> wanted) implements Serializable {
 
+    /** The type of a table of readings. */
+    public static final String TABLE = "tech.tablesaw.api.Table";
+
     public Script {
         pieces = List.copyOf(pieces);
         wanted = List.copyOf(wanted);
+    }
+
+    /**
+     * Takes from a page what the worker needs of it.
+     *
+     * @param checks whether to take its checks too, which hold for the worked example only
+     */
+    public static Script of(Page page, boolean checks) {
+        List<Piece> pieces = new ArrayList<>();
+        for (Part part : page.parts()) {
+            if (part instanceof Part.Inputs inputs) {
+                inputs.fields().forEach(f -> pieces.add(variable(f.line(), f.name(), f.kind())));
+            } else if (part instanceof Part.Readings readings) {
+                pieces.add(new Variable(readings.line(), readings.name(), TABLE));
+            } else if (part instanceof Part.Steps steps) {
+                pieces.add(new Code(steps.line(), steps.code(), false));
+            } else if (part instanceof Part.Checks block && checks) {
+                pieces.add(new Code(block.line(), block.code(), true));
+            }
+        }
+        return new Script(pieces, wanted(page));
+    }
+
+    private static Variable variable(int line, String name, Kind kind) {
+        return new Variable(line, name, Values.type(kind).getName());
+    }
+
+    /** The results and the variables that their limits and uncertainties name. */
+    private static List<String> wanted(Page page) {
+        return page.results().stream()
+                .flatMap(
+                        result ->
+                                Stream.of(
+                                                Optional.of(result.name()),
+                                                result.least(),
+                                                result.most(),
+                                                result.uncertainty())
+                                        .flatMap(Optional::stream))
+                .filter(name -> Character.isJavaIdentifierStart(name.charAt(0)))
+                .distinct()
+                .toList();
     }
 
     /** A part of the page that becomes snippets. */
@@ -24,8 +74,7 @@ public record Script(List<Piece> pieces, List<String> wanted) implements Seriali
      * An input or a table of readings, declared as a variable of this name.
      *
      * @param line where the page declares it, 1-based
-     * @param type its Java type as written in source: double, int, String, java.time.LocalDate or
-     *     tech.tablesaw.api.Table
+     * @param type the class of its values, such as {@code java.lang.Double}, or {@link #TABLE}
      */
     public record Variable(int line, String name, String type) implements Piece {}
 

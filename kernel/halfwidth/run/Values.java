@@ -1,8 +1,17 @@
 package halfwidth.run;
 
+import halfwidth.page.Column;
+import halfwidth.page.Filled;
+import halfwidth.page.Part;
+import halfwidth.value.Entry;
+import halfwidth.value.Kind;
 import java.io.Serializable;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The values a page runs with; an input that is not among them is missing.
@@ -14,6 +23,43 @@ public record Values(Map<String, Serializable> given) implements Serializable {
 
     public Values {
         given = Map.copyOf(given);
+    }
+
+    /** Takes the values that are filled in on a page. */
+    public static Values of(Filled filled) {
+        Map<String, Serializable> given = new HashMap<>();
+        filled.entries().forEach((name, entry) -> given.put(name, entry.value()));
+        for (Part.Readings table : filled.page().readings()) {
+            List<List<Optional<Entry>>> rows = filled.readings().get(table.name());
+            if (rows != null) {
+                given.put(table.name(), columns(table.columns(), rows));
+            }
+        }
+        return new Values(given);
+    }
+
+    private static Columns columns(List<Column> columns, List<List<Optional<Entry>>> rows) {
+        List<ColumnValues> values = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            List<Serializable> cells = new ArrayList<>();
+            for (List<Optional<Entry>> row : rows) {
+                cells.add(row.get(i).map(Entry::value).orElse(null));
+            }
+            Column column = columns.get(i);
+            values.add(new ColumnValues(column.name(), type(column.kind()), cells));
+        }
+        return new Columns(values);
+    }
+
+    /** The class of the values of a kind. */
+    static Class<?> type(Kind kind) {
+        if (kind instanceof Kind.Number || kind instanceof Kind.Ddm) {
+            return Double.class;
+        }
+        if (kind instanceof Kind.Count) {
+            return Integer.class;
+        }
+        return kind instanceof Kind.Date ? LocalDate.class : String.class;
     }
 
     /** The columns of a table of readings, all of the same length. */

@@ -49,13 +49,25 @@ public record CutRow(double sboCut, double csbCut, OptionalDouble offset1, Optio
      * @throws IllegalArgumentException if the feed is NEITHER, or as the record does
      */
     public static CutRow onFeed(Feed feed, double totalCut, double offset1, double offset2) {
-        OptionalDouble first = blankAsEmpty(offset1);
-        OptionalDouble second = blankAsEmpty(offset2);
         return switch (feed) {
-            case SBO -> new CutRow(totalCut, 0, first, second);
-            case CSB -> new CutRow(0, totalCut, first, second);
+            case SBO -> after(totalCut, 0, offset1, offset2);
+            case CSB -> after(0, totalCut, offset1, offset2);
             case NEITHER -> throw new IllegalArgumentException("say which feed was cut");
         };
+    }
+
+    /**
+     * Takes a line of a table that has a column for each feed.
+     *
+     * @param sboCut all that has been cut from the SBO feed so far (m), at least 0
+     * @param csbCut all that has been cut from the CSB feed so far (m), at least 0
+     * @param offset1 offset needed on transmitter 1 (deg), NaN if not read
+     * @param offset2 offset needed on transmitter 2 (deg), NaN if not read
+     * @return the row
+     * @throws IllegalArgumentException as the record does
+     */
+    public static CutRow after(double sboCut, double csbCut, double offset1, double offset2) {
+        return new CutRow(sboCut, csbCut, blankAsEmpty(offset1), blankAsEmpty(offset2));
     }
 
     private static OptionalDouble blankAsEmpty(double cell) {
