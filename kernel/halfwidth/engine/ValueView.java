@@ -1,6 +1,7 @@
 package halfwidth.engine;
 
 import halfwidth.localizer.uncertainty.Estimate;
+import halfwidth.plot.Plot;
 import halfwidth.run.Shown;
 import java.io.Serializable;
 import java.lang.reflect.Array;
@@ -58,6 +59,9 @@ final class ValueView {
     }
 
     private static Shown compound(Object value) {
+        if (value instanceof Plot plot) {
+            return new Shown.Picture(plot.title(), plot.description(), new byte[0]);
+        }
         if (value instanceof Table table) {
             return grid(table.columns());
         }
