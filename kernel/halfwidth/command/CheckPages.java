@@ -1,0 +1,92 @@
+package halfwidth.command;
+
+import halfwidth.page.Filled;
+import halfwidth.page.Page;
+import halfwidth.page.Pages;
+import halfwidth.run.OpenPage;
+import halfwidth.run.Outcome;
+import halfwidth.run.Run;
+import halfwidth.run.Script;
+import halfwidth.run.Values;
+import halfwidth.run.Workshop;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Reruns pages on their worked examples and tells whether every step and check holds. */
+@Command(
+        name = "check",
+        description = "Rerun every step and check of pages on their worked examples.",
+        mixinStandardHelpOptions = true)
+final class CheckPages implements Callable<Integer> {
+    @Parameters(paramLabel = "PAGE", description = "Pages to check; all, if none is named.")
+    private List<String> names = new ArrayList<>();
+
+    @Mixin private Notebooks notebooks;
+    @Mixin private Allowance allowance;
+    @Spec private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        long start = System.nanoTime();
+        int failures = 0;
+        try (Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
+            Pages pages = notebooks.pages();
+            List<Page> checked =
+                    names.isEmpty() ? pages.all() : names.stream().map(n -> found(pages, n)).toList();
+            for (Page page : checked) {
+                failures += check(page, workshop);
+            }
+            spec.commandLine()
+                    .getOut()
+                    .printf(
+                            "%d %s checked in %.1f s, %s%n",
+                            checked.size(),
+                            checked.size() == 1 ? "page" : "pages",
+                            (System.nanoTime() - start) / 1e9,
+                            failures == 0 ? "all hold" : failures + " at fault");
+        }
+        return failures == 0 ? CommandLineProgram.RAN : CommandLineProgram.FAILED;
+    }
+
+    static Page found(Pages pages, String name) {
+        try {
+            return pages.find(name);
+        } catch (IllegalArgumentException e) {
+            throw new Refused(e.getMessage());
+        }
+    }
+
+    /** Checks a page, prints what it came to, and returns how many of its steps are at fault. */
+    private int check(Page page, Workshop workshop) {
+        long start = System.nanoTime();
+        Run run;
+        try (OpenPage open = workshop.open(Script.of(page, true))) {
+            run = open.run(Values.of(Filled.example(page)));
+        }
+        List<Run.Ran> faults =
+                Stream.concat(run.steps().stream(), run.checks().stream())
+                        .filter(ran -> !(ran.outcome() instanceof Outcome.Done))
+                        .toList();
+        PrintWriter out = spec.commandLine().getOut();
+        out.printf(
+                "%-28s %3d steps %3d checks %6.0f ms  %s%n",
+                page.name(),
+                run.steps().size(),
+                run.checks().size(),
+                (System.nanoTime() - start) / 1e6,
+                faults.isEmpty() ? "holds" : "does not hold");
+        out.flush();
+        faults.forEach(
+                fault ->
+                        spec.commandLine().getErr().println(Faults.line(page, fault)));
+        return faults.size();
+    }
+}

@@ -1,0 +1,55 @@
+package halfwidth.command;
+
+import halfwidth.job.JobRefused;
+import halfwidth.page.PageRefused;
+import halfwidth.run.PageLost;
+import halfwidth.value.EntryRefused;
+import java.io.PrintWriter;
+import picocli.CommandLine;
+
+/** Reads the command line, runs the command and returns the exit status. */
+public final class CommandLineProgram {
+    /** It ran. */
+    static final int RAN = 0;
+
+    /** An input or a step failed. */
+    static final int FAILED = 1;
+
+    /** It ran, but a limit is not met. */
+    static final int LIMIT_NOT_MET = 3;
+
+    private CommandLineProgram() {}
+
+    /**
+     * Runs a command.
+     *
+     * @param out where its results go
+     * @param err where its complaints go
+     * @return 0 it ran, 1 an input or a step failed, 2 wrong usage, 3 a limit is not met
+     */
+    public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
+        int status =
+                new CommandLine(new Root())
+                        .setOut(out)
+                        .setErr(err)
+                        .setExecutionExceptionHandler((e, line, parsed) -> explain(e, err))
+                        .execute(arguments);
+        out.flush();
+        err.flush();
+        return status;
+    }
+
+    private static int explain(Exception exception, PrintWriter err) throws Exception {
+        boolean ours =
+                exception instanceof Refused
+                        || exception instanceof PageRefused
+                        || exception instanceof EntryRefused
+                        || exception instanceof JobRefused
+                        || exception instanceof PageLost;
+        if (!ours) {
+            throw exception;
+        }
+        err.println(exception.getMessage());
+        return FAILED;
+    }
+}

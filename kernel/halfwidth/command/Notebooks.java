@@ -1,0 +1,56 @@
+package halfwidth.command;
+
+import halfwidth.page.Pages;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+import picocli.CommandLine.Option;
+
+/** The option that says where the pages are. */
+final class Notebooks {
+    @Option(
+            names = "--notebooks",
+            paramLabel = "DIR",
+            description =
+                    "The folder of the worked pages; by default the nearest folder of that name at"
+                            + " or above this folder, then at or above the program.")
+    private Path folder;
+
+    /**
+     * Finds the pages.
+     *
+     * @throws Refused if there is no such folder
+     */
+    Pages pages() {
+        if (folder != null && !Files.isDirectory(folder)) {
+            throw new Refused("There is no folder " + folder + "; name the one with the pages.");
+        }
+        return new Pages(
+                Optional.ofNullable(folder)
+                        .or(() -> above(Path.of("").toAbsolutePath()))
+                        .or(() -> above(program()))
+                        .orElseThrow(
+                                () ->
+                                        new Refused(
+                                                "No folder named notebooks was found; name it with"
+                                                        + " --notebooks DIR.")));
+    }
+
+    private static Optional<Path> above(Path start) {
+        return Stream.iterate(start, path -> path != null, Path::getParent)
+                .map(path -> path.resolve("notebooks"))
+                .filter(Files::isDirectory)
+                .findFirst();
+    }
+
+    private static Path program() {
+        try {
+            return Path.of(
+                    Notebooks.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+        } catch (URISyntaxException e) {
+            return Path.of("").toAbsolutePath();
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package halfwidth.command;
+
+import halfwidth.run.OpenPage;
+import halfwidth.run.Outcome;
+import halfwidth.run.Run;
+import halfwidth.run.Shown;
+import halfwidth.show.HtmlSheet;
+import halfwidth.show.ResultsCsv;
+import halfwidth.show.Sheet;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The folder that {@code run --out} writes into. */
+final class OutFolder {
+    /** The layout of a plot (px) and its dots for each px: sharp on paper and on a dense screen. */
+    private static final int WIDTH = 720;
+
+    private static final int HEIGHT = 450;
+    private static final double SCALE = 2;
+
+    private final Path folder;
+
+    OutFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    void write(Sheet sheet, OpenPage page) {
+        try {
+            Files.createDirectories(folder);
+            Files.writeString(folder.resolve("results.csv"), ResultsCsv.of(sheet.answers()));
+            Run drawn = drawn(sheet.run(), page);
+            Files.writeString(folder.resolve("page.html"), HtmlSheet.of(sheet.with(drawn)));
+        } catch (IOException e) {
+            throw new Refused("Folder " + folder + " cannot be written: " + e.getMessage());
+        }
+    }
+
+    private static Run drawn(Run run, OpenPage page) {
+        List<Run.Ran> steps = run.steps().stream().map(ran -> drawn(ran, page)).toList();
+        return new Run(steps, run.checks(), run.finals());
+    }
+
+    private static Run.Ran drawn(Run.Ran ran, OpenPage page) {
+        if (ran.outcome() instanceof Outcome.Done done
+                && done.value() instanceof Shown.Picture picture) {
+            byte[] png = page.draw(ran.step().index(), WIDTH, HEIGHT, SCALE);
+            Shown shown = new Shown.Picture(picture.title(), picture.description(), png);
+            return new Run.Ran(ran.step(), new Outcome.Done(shown, done.printed()));
+        }
+        return ran;
+    }
+}

@@ -1,0 +1,8 @@
+package halfwidth.job;
+
+/** Says what is wrong with a job folder, where, and what to do. */
+public final class JobRefused extends RuntimeException {
+    JobRefused(String message) {
+        super(message);
+    }
+}
