@@ -17,7 +17,7 @@ record Trace(String name, double[] xs, double[] ys) {
         if (xs.length != ys.length) {
             throw new IllegalArgumentException(
                     name
-                            + " must have as many values up as across, not %d and %d"
+                            + " must have as many values up as across, not %s and %s"
                                     .formatted(ys.length, xs.length));
         }
         xs = checked(name + ", across", xs);
@@ -34,7 +34,7 @@ record Trace(String name, double[] xs, double[] ys) {
         for (int i = 0; i < values.length; i++) {
             if (Math.abs(values[i]) > LARGEST) {
                 throw new IllegalArgumentException(
-                        "%s: value %d is %s, must be finite and within ± %s"
+                        "%s: value %s is %s, must be finite and within ± %s"
                                 .formatted(what, i + 1, values[i], LARGEST));
             }
         }

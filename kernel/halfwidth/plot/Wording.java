@@ -93,7 +93,7 @@ record Wording(Axis across, Axis up) {
     private static String counted(Trace trace) {
         int missing = trace.missing();
         String all = trace.length() == 1 ? "1 point" : trace.length() + " points";
-        return missing == 0 ? all + "." : "%s, %d missing.".formatted(all, missing);
+        return missing == 0 ? all + "." : "%s, %s missing.".formatted(all, missing);
     }
 
     private String extremes(Trace trace) {

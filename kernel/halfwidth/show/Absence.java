@@ -1,0 +1,39 @@
+package halfwidth.show;
+
+import halfwidth.run.Outcome;
+import halfwidth.run.Run;
+import halfwidth.run.Run.Ran;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Why a variable has no value at the end of a run, in words. */
+final class Absence {
+    private Absence() {}
+
+    static String of(String name, Run run) {
+        List<Ran> makers =
+                run.steps().stream().filter(ran -> ran.step().name().equals(name)).toList();
+        if (makers.isEmpty()) {
+            return "not computed by any step";
+        }
+        return of(makers.get(makers.size() - 1).outcome());
+    }
+
+    private static String of(Outcome outcome) {
+        if (outcome instanceof Outcome.Waiting waiting) {
+            return "waiting for " + String.join(", ", waiting.names());
+        }
+        if (outcome instanceof Outcome.Held held) {
+            return "held back, since " + lines(held.lines()) + " failed";
+        }
+        if (outcome instanceof Outcome.Failed failed) {
+            return "failed at line " + failed.line();
+        }
+        return "without a value";
+    }
+
+    static String lines(List<Integer> lines) {
+        String numbers = lines.stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return (lines.size() == 1 ? "line " : "lines ") + numbers;
+    }
+}

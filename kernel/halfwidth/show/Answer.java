@@ -1,0 +1,100 @@
+package halfwidth.show;
+
+import halfwidth.page.Page;
+import halfwidth.page.Result;
+import halfwidth.run.Run;
+import halfwidth.run.Shown;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A result of a page after a run, and the verdict on it.
+ *
+ * @param result how the page declares it
+ * @param value what it came to, empty if it was not computed
+ * @param uncertainty its standard uncertainty, in its unit
+ * @param limits its limits as numbers
+ * @param ruling whether it keeps them, and why
+ */
+public record Answer(
+        Result result,
+        Optional<Shown> value,
+        Optional<Double> uncertainty,
+        Limits limits,
+        Ruling ruling) {
+
+    /** Enough to show the smallest difference that is judged. */
+    private static final int MORE_DECIMALS = 15;
+
+    /** The answers to all results that a page declares, in its order. */
+    public static List<Answer> of(Page page, Run run) {
+        return page.results().stream().map(result -> new Judge(result, run).answer()).toList();
+    }
+
+    /** The value unrounded, if it is a number. */
+    public Optional<Double> number() {
+        return value.flatMap(Limits::number);
+    }
+
+    /**
+     * The value as shown: at the declared decimals, or more where these would belie the verdict.
+     */
+    public String shownValue() {
+        return value.map(this::shown).orElse("");
+    }
+
+    private String shown(Shown computed) {
+        if (computed instanceof Shown.Whole whole) {
+            return Long.toString(whole.value());
+        }
+        return Limits.number(computed)
+                .map(number -> Numbers.fixed(number, decimals()))
+                .orElseGet(() -> Values.words(computed));
+    }
+
+    /** The standard uncertainty as shown: never rounded to nothing. */
+    public String shownUncertainty() {
+        if (uncertainty.isEmpty()) {
+            return "";
+        }
+        double size = uncertainty.get();
+        int decimals = decimals();
+        while (size > 0 && Numbers.rounded(size, decimals).signum() == 0 && decimals < 30) {
+            decimals++;
+        }
+        return Numbers.fixed(size, decimals);
+    }
+
+    /** The limits in words, as in {@code at least 0.175} or {@code 2 to 6}; "" if it has none. */
+    public String shownLimits() {
+        Optional<String> least = limits.least().map(limit -> limit.shown(decimals()));
+        Optional<String> most = limits.most().map(limit -> limit.shown(decimals()));
+        if (least.isPresent() && most.isPresent()) {
+            return least.get() + " to " + most.get();
+        }
+        return least.map(at -> "at least " + at)
+                .or(() -> most.map(at -> "at most " + at))
+                .orElse("");
+    }
+
+    public Verdict verdict() {
+        return ruling.verdict();
+    }
+
+    private int decimals() {
+        return number().map(this::decimals).orElse(result.decimals());
+    }
+
+    /** The fewest decimals, from the declared ones up, at which what is shown bears the verdict. */
+    private int decimals(double number) {
+        boolean judged = verdict() == Verdict.MET || verdict() == Verdict.NOT_MET;
+        int decimals = result.decimals();
+        int most = decimals + MORE_DECIMALS;
+        while (judged
+                && decimals < most
+                && limits.seemMet(number, decimals) != (verdict() == Verdict.MET)) {
+            decimals++;
+        }
+        return decimals;
+    }
+}

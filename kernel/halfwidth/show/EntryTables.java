@@ -1,0 +1,109 @@
+package halfwidth.show;
+
+import halfwidth.page.Column;
+import halfwidth.page.Field;
+import halfwidth.page.Part;
+import halfwidth.value.Kind;
+import java.util.List;
+import java.util.Optional;
+
+/** What was entered: inputs with how they were understood, and tables of readings. */
+record EntryTables(Sheet sheet, Html html) {
+
+    void inputs(Part.Inputs inputs) {
+        Margin.open(html, "div", "block", inputs.line());
+        html.open("table", "class", "inputs").element("caption", "Inputs").open("thead").open("tr");
+        for (String head : List.of("Input", "As typed", "As understood")) {
+            html.element("th", head, "scope", "col");
+        }
+        html.close().close().open("tbody");
+        inputs.fields().forEach(this::row);
+        html.close().close().close().line();
+    }
+
+    private void row(Field field) {
+        html.open("tr").open("th", "scope", "row").text(field.label());
+        html.open("span", "class", "source").element("code", field.name());
+        String allowed = allowed(field);
+        html.text(allowed.isEmpty() ? "" : ", " + allowed).close().close();
+        sheet.entry(field.name())
+                .ifPresentOrElse(
+                        entry ->
+                                html.element("td", entry.typed(), "class", "typed")
+                                        .element("td", entry.understood()),
+                        () ->
+                                html.element("td", "not filled in", "class", "absent")
+                                        .element("td", "–", "title", "not filled in"));
+        html.close().line();
+    }
+
+    private static String allowed(Field field) {
+        if (field.kind() instanceof Kind.Choice choice) {
+            return String.join(", ", choice.options());
+        }
+        Optional<String> least = field.least().map(Numbers::full);
+        Optional<String> most = field.most().map(Numbers::full);
+        String range =
+                least.isPresent() && most.isPresent()
+                        ? least.get() + " to " + most.get()
+                        : least.map(at -> "at least " + at)
+                                .or(() -> most.map(at -> "at most " + at))
+                                .orElse("");
+        return Values.withUnit(range, field.unit());
+    }
+
+    void readings(Part.Readings table) {
+        Readings readings = Readings.of(table, sheet);
+        Margin.open(html, "div", "block", table.line());
+        html.open(
+                "div",
+                "class",
+                "wide",
+                "tabindex",
+                "0",
+                "role",
+                "region",
+                "aria-label",
+                "Readings " + table.name());
+        html.open("table", "class", "readings");
+        html.element("caption", "Readings %s: %s".formatted(table.name(), readings.words()));
+        html.open("thead").open("tr");
+        table.columns().forEach(this::head);
+        html.close().close().open("tbody");
+        for (int row = 0; row < readings.rows().size(); row++) {
+            row(readings, row);
+        }
+        html.close().close().close().close().line();
+    }
+
+    private void head(Column column) {
+        String unit = Values.unit(column.unit());
+        String head = unit.isEmpty() ? column.name() : "%s (%s)".formatted(column.name(), unit);
+        html.element("th", head, "scope", "col", "class", kind(column));
+    }
+
+    private static String kind(Column column) {
+        boolean words = column.kind() instanceof Kind.Text || column.kind() instanceof Kind.Date;
+        return words ? "words" : "number";
+    }
+
+    private void row(Readings readings, int row) {
+        html.open("tr");
+        for (int i = 0; i < readings.table().columns().size(); i++) {
+            String cell = readings.cell(row, i);
+            if (cell.isEmpty()) {
+                missing(html, kind(readings.table().columns().get(i)));
+            } else {
+                html.element("td", cell, "class", kind(readings.table().columns().get(i)));
+            }
+        }
+        html.close().line();
+    }
+
+    /** A cell whose reading is missing: shown, never filled in. */
+    static void missing(Html html, String kind) {
+        html.open("td", "class", "missing " + kind, "title", "missing");
+        html.open("span", "aria-hidden", "true").text("–").close();
+        html.element("span", "missing", "class", "unseen").close();
+    }
+}

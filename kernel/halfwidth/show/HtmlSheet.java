@@ -1,0 +1,122 @@
+package halfwidth.show;
+
+import halfwidth.page.Part;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * A sheet as one HTML file that stands alone: it loads nothing and runs nothing, and prints as it
+ * stands. What people or pages wrote is escaped.
+ */
+public final class HtmlSheet {
+    private static final String STYLE = style();
+
+    /** A second lock on the door, should something slip through the escaping. */
+    private static final String POLICY =
+            "default-src 'none'; img-src data:; style-src 'unsafe-inline'";
+
+    private final Sheet sheet;
+    private final Html html = new Html();
+
+    private HtmlSheet(Sheet sheet) {
+        this.sheet = sheet;
+    }
+
+    /** Writes a sheet. */
+    public static String of(Sheet sheet) {
+        HtmlSheet writer = new HtmlSheet(sheet);
+        writer.write();
+        return writer.html.toString();
+    }
+
+    private static String style() {
+        try (InputStream css = HtmlSheet.class.getResourceAsStream("sheet.css")) {
+            return new String(css.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void write() {
+        html.trusted("<!DOCTYPE html>\n").open("html", "lang", "en").line();
+        head();
+        html.open("body").line();
+        new TopOfSheet(sheet, html).write();
+        html.open("main").line();
+        new ResultsTable(sheet, html).write();
+        body();
+        html.close().line();
+        foot();
+        html.close().close().line();
+    }
+
+    private void head() {
+        html.open("head").single("meta", "charset", "utf-8");
+        html.single("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+        html.single("meta", "http-equiv", "Content-Security-Policy", "content", POLICY);
+        html.single("meta", "name", "color-scheme", "content", "light dark");
+        html.element("title", sheet.page().title() + " – " + sheet.page().name());
+        html.open("style")
+                .trusted(STYLE)
+                .trusted(new PageMarks(sheet).css())
+                .close()
+                .close()
+                .line();
+    }
+
+    private void body() {
+        boolean intro = true;
+        for (Part part : sheet.page().parts()) {
+            if (part instanceof Part.Prose prose) {
+                prose(prose, intro);
+            } else {
+                intro = false;
+                block(part);
+            }
+        }
+    }
+
+    /** The cautions of the introduction stand at the top of the sheet already. */
+    private void prose(Part.Prose part, boolean intro) {
+        Prose prose = Prose.of(part.markdown());
+        if (intro) {
+            prose.takeCautions();
+        }
+        if (!prose.isEmpty()) {
+            html.open("div", "class", "prose").line().trusted(prose.html()).close().line();
+        }
+    }
+
+    private void block(Part part) {
+        if (part instanceof Part.Inputs inputs) {
+            new EntryTables(sheet, html).inputs(inputs);
+        } else if (part instanceof Part.Readings readings) {
+            new EntryTables(sheet, html).readings(readings);
+        } else if (part instanceof Part.Steps steps) {
+            new StepList(sheet, html).write(steps);
+        } else if (part instanceof Part.Checks checks) {
+            new CheckTable(sheet, html).write(checks);
+        } else if (part instanceof Part.Results results) {
+            Margin.open(html, "p", "pointer", results.line());
+            html.text("The results are at the top of this sheet: ");
+            html.element("a", "Results", "href", "#results").text(".").close().line();
+        }
+    }
+
+    private void foot() {
+        Stamp stamp = sheet.stamp();
+        html.open("footer").open("dl");
+        fact("Page", sheet.fileName());
+        fact("Run", Dates.words(stamp.ran()));
+        fact("Program", "Halfwidth " + stamp.version());
+        fact("Java", stamp.java());
+        fact("SHA-256 of the page", stamp.digest());
+        html.close().close().line();
+    }
+
+    private void fact(String name, String value) {
+        html.open("div").element("dt", name).element("dd", value).close();
+    }
+}

@@ -1,0 +1,76 @@
+package halfwidth.show;
+
+import halfwidth.page.Result;
+import halfwidth.run.Run;
+import halfwidth.run.Shown;
+import java.util.Optional;
+
+/** Judges one result on its unrounded value. A value on its limit keeps it. */
+record Judge(Result result, Run run) {
+    /** In parts of the last printed place: less than this is the rounding of binary sums. */
+    private static final double ROUNDING = 1e-9;
+
+    /** A limit nearer than that many standard uncertainties cannot be told from the value. */
+    private static final double COVERAGE = 2;
+
+    Answer answer() {
+        Optional<Shown> value =
+                Optional.ofNullable(run.finals().get(result.name()))
+                        .filter(shown -> !(shown instanceof Shown.Nothing));
+        Optional<Double> uncertainty =
+                result.uncertainty()
+                        .flatMap(name -> Limits.number(run.finals().get(name)))
+                        .filter(size -> size >= 0);
+        Limits limits = Limits.of(result, run);
+        Ruling ruling =
+                value.isPresent()
+                        ? ruling(Limits.number(value.get()), limits, uncertainty)
+                        : Ruling.notJudged(Absence.of(result.name(), run));
+        return new Answer(result, value, uncertainty, limits, ruling);
+    }
+
+    private Ruling ruling(Optional<Double> number, Limits limits, Optional<Double> uncertainty) {
+        if (!limits.declared()) {
+            return new Ruling(Verdict.NO_LIMIT, "", missing(uncertainty));
+        }
+        if (number.isEmpty()) {
+            return Ruling.notJudged("the value is not a number");
+        }
+        if (limits.contradictory()) {
+            return Ruling.notJudged("the lower limit is above the upper one");
+        }
+        double margin = limits.margin(number.get());
+        if (margin < -slack(number.get())) {
+            return new Ruling(Verdict.NOT_MET, "", remark(margin, uncertainty));
+        }
+        return limits.unknown().isEmpty()
+                ? new Ruling(Verdict.MET, "", remark(margin, uncertainty))
+                : Ruling.notJudged(limits.unknown());
+    }
+
+    private double slack(double number) {
+        return Math.max(ROUNDING * Math.pow(10, -result.decimals()), 4 * Math.ulp(number));
+    }
+
+    private String remark(double margin, Optional<Double> uncertainty) {
+        if (uncertainty.isEmpty() || Math.abs(margin) >= COVERAGE * uncertainty.get()) {
+            return missing(uncertainty);
+        }
+        return margin < 0
+                ? "but by less than the uncertainty"
+                : "but the limit is within the uncertainty";
+    }
+
+    /** What to say where an uncertainty is declared and did not come out. */
+    private String missing(Optional<Double> uncertainty) {
+        return uncertainty.isPresent() || result.uncertainty().isEmpty()
+                ? ""
+                : "its uncertainty is " + absence(result.uncertainty().get());
+    }
+
+    private String absence(String name) {
+        return run.finals().containsKey(name)
+                ? "not a number of at least 0"
+                : Absence.of(name, run);
+    }
+}

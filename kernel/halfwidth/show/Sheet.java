@@ -1,0 +1,82 @@
+package halfwidth.show;
+
+import halfwidth.page.Page;
+import halfwidth.run.Outcome;
+import halfwidth.run.Run;
+import halfwidth.run.Run.Ran;
+import halfwidth.value.Entry;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A page with what was entered and what came of it.
+ *
+ * @param page the page
+ * @param entries what was entered, by field name; a field that is absent is not filled in
+ * @param readings the rows of each table of readings as typed, by its name; blank is missing
+ * @param example whether these are the worked example's values
+ * @param run what came of it
+ * @param heading what is known for the heading, as in {@code "Station" → "Demo"}; what is not known
+ *     leaves a rule to write on
+ * @param stamp what made the sheet
+ */
+public record Sheet(
+        Page page,
+        Map<String, Entry> entries,
+        Map<String, List<List<String>>> readings,
+        boolean example,
+        Run run,
+        Map<String, String> heading,
+        Stamp stamp) {
+
+    /** The answers to the page's results, in its order. */
+    public List<Answer> answers() {
+        return Answer.of(page, run);
+    }
+
+    Optional<Entry> entry(String field) {
+        return Optional.ofNullable(entries.get(field));
+    }
+
+    List<List<String>> rows(String table) {
+        return readings.getOrDefault(table, List.of());
+    }
+
+    /** How a person knows an input or table: its label where it has one, with its name. */
+    String known(String name) {
+        return page.fields().stream()
+                .filter(field -> field.name().equals(name))
+                .findFirst()
+                .map(field -> "%s (%s)".formatted(field.label(), name))
+                .orElse(name);
+    }
+
+    List<Ran> failed() {
+        return run.steps().stream().filter(ran -> ran.outcome() instanceof Outcome.Failed).toList();
+    }
+
+    /** The inputs that steps wait for, each once, in the order they are first waited for. */
+    List<String> waitedFor() {
+        return outcomes(Outcome.Waiting.class)
+                .flatMap(waiting -> waiting.names().stream())
+                .distinct()
+                .toList();
+    }
+
+    <T extends Outcome> Stream<T> outcomes(Class<T> kind) {
+        return run.steps().stream().map(Ran::outcome).filter(kind::isInstance).map(kind::cast);
+    }
+
+    List<Ran> brokenChecks() {
+        return run.checks().stream()
+                .filter(ran -> !(ran.outcome() instanceof Outcome.Done))
+                .toList();
+    }
+
+    /** The page's file as a person finds it among the pages. */
+    String fileName() {
+        return page.name() + ".md";
+    }
+}

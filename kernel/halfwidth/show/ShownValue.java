@@ -1,0 +1,66 @@
+package halfwidth.show;
+
+import halfwidth.run.Shown;
+import halfwidth.run.Step;
+import java.io.Serializable;
+import java.util.Base64;
+import java.util.List;
+
+/** A step's value: a number with its unit, a text, a table or a picture. */
+record ShownValue(Html html) {
+
+    void write(Step step, Shown value) {
+        if (value instanceof Shown.Grid grid) {
+            table(step.name(), grid);
+        } else if (value instanceof Shown.Picture picture) {
+            picture(picture);
+        } else if (!(value instanceof Shown.Nothing)) {
+            html.open("p", "class", "value");
+            if (!step.name().isEmpty()) {
+                html.text(step.name() + " = ");
+            }
+            html.element("strong", Values.withUnit(Values.words(value), step.unit())).close();
+        }
+    }
+
+    private void table(String name, Shown.Grid grid) {
+        String label = name.isEmpty() ? "Table" : name;
+        html.open("div", "class", "wide", "tabindex", "0", "role", "region", "aria-label", label);
+        html.open("table", "class", "grid").element("caption", label);
+        html.open("thead").open("tr");
+        grid.columns().forEach(column -> html.element("th", column, "scope", "col"));
+        html.close().close().open("tbody");
+        grid.rows().forEach(this::row);
+        html.close().close();
+        if (grid.left() > 0) {
+            html.element("p", "and %s more".formatted(Counted.of(grid.left(), "row")));
+        }
+        html.close();
+    }
+
+    private void row(List<Serializable> cells) {
+        html.open("tr");
+        for (Serializable cell : cells) {
+            if (cell == null) {
+                EntryTables.missing(html, "number");
+            } else if (cell instanceof Double number) {
+                html.element("td", Numbers.brief(number), "class", "number");
+            } else {
+                html.element("td", cell.toString(), "class", "words");
+            }
+        }
+        html.close();
+    }
+
+    private void picture(Shown.Picture picture) {
+        html.open("figure", "tabindex", "0", "aria-label", picture.title());
+        if (picture.png().length == 0) {
+            html.element("figcaption", picture.description());
+        } else {
+            String data = Base64.getEncoder().encodeToString(picture.png());
+            html.single(
+                    "img", "src", "data:image/png;base64," + data, "alt", picture.description());
+        }
+        html.close();
+    }
+}

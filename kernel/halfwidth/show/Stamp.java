@@ -1,0 +1,28 @@
+package halfwidth.show;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.ZonedDateTime;
+import java.util.HexFormat;
+
+/**
+ * What a sheet was made by and from.
+ *
+ * @param version the program's version
+ * @param ran when the page was run
+ * @param digest SHA-256 of the page's file, in hexadecimal
+ * @param java the version of the Java that ran it
+ */
+public record Stamp(String version, ZonedDateTime ran, String digest, String java) {
+
+    /** Stamps a page's file, as read, with the Java that runs this program. */
+    public static Stamp of(String version, ZonedDateTime ran, byte[] file) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(file);
+            return new Stamp(
+                    version, ran, HexFormat.of().formatHex(digest), Runtime.version().toString());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+}

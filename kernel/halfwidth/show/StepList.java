@@ -1,0 +1,81 @@
+package halfwidth.show;
+
+import halfwidth.page.Part;
+import halfwidth.run.Outcome;
+import halfwidth.run.Run.Ran;
+import halfwidth.run.Step;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The steps of one block, each with its line in the margin, its numbers and its outcome. */
+record StepList(Sheet sheet, Html html) {
+
+    void write(Part.Steps part) {
+        List<Ran> steps = within(sheet.run().steps(), part.line(), part.code());
+        if (steps.isEmpty()) {
+            Margin.open(html, "div", "block", part.line());
+            html.open("pre").element("code", part.code()).close().close().line();
+        }
+        steps.forEach(this::step);
+    }
+
+    /** The steps or checks whose first line lies in a block of the page. */
+    static List<Ran> within(List<Ran> all, int firstLine, String code) {
+        long end = firstLine + code.lines().count();
+        return all.stream()
+                .filter(ran -> ran.step().line() >= firstLine && ran.step().line() < end)
+                .toList();
+    }
+
+    private void step(Ran ran) {
+        Step step = ran.step();
+        Margin.open(html, "section", "step", step.line());
+        html.open("div", "class", "work");
+        html.open("pre").element("code", step.code().strip()).close();
+        note(step);
+        html.close();
+        outcome(step, ran.outcome());
+        html.close().line();
+    }
+
+    private void note(Step step) {
+        String used = new Numbered(sheet).used(step);
+        if (!used.isEmpty()) {
+            html.element("p", "with " + used, "class", "used");
+        }
+        if (!step.note().isBlank()) {
+            html.element("p", step.note(), "class", "source");
+        }
+    }
+
+    private void outcome(Step step, Outcome outcome) {
+        if (outcome instanceof Outcome.Done done) {
+            new ShownValue(html).write(step, done.value());
+            if (!done.printed().isBlank()) {
+                html.element("pre", done.printed().stripTrailing(), "class", "printed");
+            }
+        } else if (outcome instanceof Outcome.Waiting waiting) {
+            String names =
+                    waiting.names().stream().map(sheet::known).collect(Collectors.joining(", "));
+            html.element("p", "waiting for " + names, "class", "waits");
+        } else if (outcome instanceof Outcome.Held held) {
+            String lines = Absence.lines(held.lines());
+            html.element("p", "not run, since " + lines + " failed", "class", "waits");
+        } else if (outcome instanceof Outcome.Failed failed) {
+            failure(html, failed);
+        }
+    }
+
+    /** What went wrong, in a technician's words first. */
+    static void failure(Html html, Outcome.Failed failed) {
+        html.open("div", "class", "failure").open("p").element("strong", "Failed");
+        html.text(" at line %s: %s".formatted(failed.line(), failed.reason())).close();
+        if (!failed.advice().isBlank()) {
+            html.element("p", failed.advice());
+        }
+        if (!failed.detail().isBlank()) {
+            html.element("pre", failed.detail().strip());
+        }
+        html.close();
+    }
+}

@@ -1,0 +1,51 @@
+package halfwidth.show;
+
+import halfwidth.run.Shown;
+import java.util.Optional;
+
+/** Values in one line of words. */
+final class Values {
+    private Values() {}
+
+    static String words(Shown value) {
+        if (value instanceof Shown.Real real) {
+            return Numbers.brief(real.value());
+        }
+        if (value instanceof Shown.Whole whole) {
+            return Long.toString(whole.value());
+        }
+        if (value instanceof Shown.Flag flag) {
+            return flag.value() ? "true" : "false";
+        }
+        if (value instanceof Shown.Words words) {
+            return words.text();
+        }
+        if (value instanceof Shown.Grid grid) {
+            return "table of %s rows".formatted(grid.rows().size() + grid.left());
+        }
+        return value instanceof Shown.Picture picture ? picture.title() : "";
+    }
+
+    /** A value with its unit, as in {@code 1.25 in} or {@code 12°}. */
+    static String withUnit(String value, String unit) {
+        if (value.isEmpty() || unit.isEmpty() || unit.equals("1")) {
+            return value;
+        }
+        return unit.startsWith("°") && unit.length() == 1 ? value + unit : value + " " + unit;
+    }
+
+    /** A unit as written beside a number: that of a plain number is not. */
+    static String unit(String unit) {
+        return unit.equals("1") ? "" : unit;
+    }
+
+    /** A single number, truth value or short text with its unit; empty for anything larger. */
+    static Optional<String> small(Shown value, String unit) {
+        boolean small =
+                value instanceof Shown.Real
+                        || value instanceof Shown.Whole
+                        || value instanceof Shown.Flag
+                        || value instanceof Shown.Words words && words.text().length() <= 24;
+        return small ? Optional.of(withUnit(words(value), unit)) : Optional.empty();
+    }
+}
