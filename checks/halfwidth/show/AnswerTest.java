@@ -55,7 +55,7 @@ class AnswerTest {
     }
 
     private static Ran step(String name, Outcome outcome) {
-        return new Ran(new Step(5, "code", name, "", ""), outcome);
+        return new Ran(new Step(0, 5, "code", name, "", ""), outcome);
     }
 
     @Test

@@ -2,6 +2,7 @@ package halfwidth.show;
 
 import halfwidth.page.Column;
 import halfwidth.page.Field;
+import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Part;
 import halfwidth.page.Result;
@@ -43,10 +44,7 @@ final class DemoSheet {
         heading.put("Station", "Demo (invented)");
         heading.put("Runway", "09");
         return new Sheet(
-                page(),
-                entries(),
-                readings(),
-                example,
+                new Filled(page(), entries(), readings(), example),
                 new Run(steps(), example ? checks() : List.of(), finals()),
                 heading,
                 Stamp.of(
@@ -116,6 +114,7 @@ final class DemoSheet {
                 unit,
                 "1",
                 Optional.empty(),
+                Optional.empty(),
                 Optional.of(0.0),
                 Optional.of(360.0),
                 label);
@@ -129,6 +128,7 @@ final class DemoSheet {
                         new Kind.Choice(List.of("CSB", "SBO")),
                         "",
                         "SBO",
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -146,6 +146,7 @@ final class DemoSheet {
                         new Kind.Ddm(),
                         "1",
                         "155 in the 150",
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -195,8 +196,16 @@ final class DemoSheet {
         return List.of(List.of("0", "11.2", "2026-03-04"), List.of("20", "7.9", ""));
     }
 
-    private static Map<String, List<List<String>>> readings() {
-        return Map.of("course", courseRows(), "cuts", cutRows());
+    private static Map<String, List<List<Optional<Entry>>>> readings() {
+        return Map.of("course", entered(courseRows()), "cuts", entered(cutRows()));
+    }
+
+    static List<List<Optional<Entry>>> entered(List<List<String>> rows) {
+        return rows.stream().map(row -> row.stream().map(DemoSheet::entered).toList()).toList();
+    }
+
+    private static Optional<Entry> entered(String typed) {
+        return typed.isBlank() ? Optional.empty() : Optional.of(new Entry(typed, typed, typed));
     }
 
     private static Ran done(int line, String name, String unit, double value) {
@@ -208,7 +217,7 @@ final class DemoSheet {
     }
 
     private static Ran ran(int line, String code, String name, String unit, Outcome outcome) {
-        return new Ran(new Step(line, code, name, unit, NOTES.getOrDefault(name, "")), outcome);
+        return new Ran(new Step(0, line, code, name, unit, NOTES.getOrDefault(name, "")), outcome);
     }
 
     private static final Map<String, String> CODE =
@@ -382,12 +391,12 @@ final class DemoSheet {
                 check(110, "near(beta, 0.157682, 1e-6)", new Shown.Flag(true)),
                 check(111, "near(aim, 11.15, 1e-9)", new Shown.Flag(true)),
                 new Ran(
-                        new Step(112, "near(whole, 70.5, 0.1)", "", "", "by hand"),
+                        new Step(0, 112, "near(whole, 70.5, 0.1)", "", "", "by hand"),
                         new Outcome.Failed(112, "expected 70.5 within 0.1, got 70.7119", "", "")));
     }
 
     private static Ran check(int line, String code, Shown value) {
         return new Ran(
-                new Step(line, code, "", "", "computed by hand"), new Outcome.Done(value, ""));
+                new Step(0, line, code, "", "", "computed by hand"), new Outcome.Done(value, ""));
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Column;
 import halfwidth.page.Field;
+import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Part;
 import halfwidth.page.Result;
@@ -40,6 +41,7 @@ class EscapingTest {
                         text,
                         "",
                         none,
+                        none,
                         Optional.empty(),
                         Optional.empty(),
                         text);
@@ -58,10 +60,11 @@ class EscapingTest {
                                 new Part.Checks(8, text),
                                 new Part.Results(9, List.of(result))));
         return new Sheet(
-                page,
-                Map.of("f", new Entry(text, text, text)),
-                Map.of(text, List.of(List.of(text))),
-                true,
+                new Filled(
+                        page,
+                        Map.of("f", new Entry(text, text, text)),
+                        Map.of(text, DemoSheet.entered(List.of(List.of(text)))),
+                        true),
                 run(text),
                 Map.of("Station", text, text, text),
                 new Stamp(text, ZonedDateTime.parse("2026-03-04T09:15:30Z"), text, text));
@@ -81,7 +84,7 @@ class EscapingTest {
     }
 
     private static Ran ran(int line, String text, Outcome outcome) {
-        return new Ran(new Step(line, text, text, text, text), outcome);
+        return new Ran(new Step(0, line, text, text, text, text), outcome);
     }
 
     @ParameterizedTest

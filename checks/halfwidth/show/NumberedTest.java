@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class NumberedTest {
     private static String used(String code) {
-        return new Numbered(DemoSheet.of(true)).used(new Step(90, code, "", "", ""));
+        return new Numbered(DemoSheet.of(true)).used(new Step(0, 90, code, "", "", ""));
     }
 
     @ParameterizedTest
@@ -30,7 +30,7 @@ class NumberedTest {
 
     @org.junit.jupiter.api.Test
     void knowsNothingOfLaterSteps() {
-        Step first = new Step(50, "double x = aim;", "x", "", "");
+        Step first = new Step(0, 50, "double x = aim;", "x", "", "");
         assertEquals("", new Numbered(DemoSheet.of(true)).used(first));
     }
 }

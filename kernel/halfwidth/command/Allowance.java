@@ -29,7 +29,8 @@ final class Allowance {
 
     Budget budget() {
         try {
-            return new Budget(Duration.ofMillis(Math.round(1000 * seconds)), megabytes, outputBytes);
+            return new Budget(
+                    Duration.ofMillis(Math.round(1000 * seconds)), megabytes, outputBytes);
         } catch (IllegalArgumentException e) {
             throw new Refused("Limit refused: " + e.getMessage() + ".");
         }

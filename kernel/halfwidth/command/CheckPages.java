@@ -40,7 +40,9 @@ final class CheckPages implements Callable<Integer> {
         try (Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
             Pages pages = notebooks.pages();
             List<Page> checked =
-                    names.isEmpty() ? pages.all() : names.stream().map(n -> found(pages, n)).toList();
+                    names.isEmpty()
+                            ? pages.all()
+                            : names.stream().map(n -> found(pages, n)).toList();
             for (Page page : checked) {
                 failures += check(page, workshop);
             }
@@ -84,9 +86,7 @@ final class CheckPages implements Callable<Integer> {
                 (System.nanoTime() - start) / 1e6,
                 faults.isEmpty() ? "holds" : "does not hold");
         out.flush();
-        faults.forEach(
-                fault ->
-                        spec.commandLine().getErr().println(Faults.line(page, fault)));
+        faults.forEach(fault -> spec.commandLine().getErr().println(Faults.line(page, fault)));
         return faults.size();
     }
 }

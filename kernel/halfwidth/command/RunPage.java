@@ -143,8 +143,7 @@ final class RunPage implements Callable<Integer> {
                 sheet.run().steps().stream().anyMatch(r -> r.outcome() instanceof Outcome.Failed)
                         || sheet.run().checks().stream()
                                 .anyMatch(r -> !(r.outcome() instanceof Outcome.Done));
-        boolean notMet =
-                sheet.answers().stream().anyMatch(a -> a.verdict() == Verdict.NOT_MET);
+        boolean notMet = sheet.answers().stream().anyMatch(a -> a.verdict() == Verdict.NOT_MET);
         return failed
                 ? CommandLineProgram.FAILED
                 : notMet ? CommandLineProgram.LIMIT_NOT_MET : CommandLineProgram.RAN;

@@ -19,8 +19,8 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * A job folder: {@code job.csv} says which station it is, {@code journal.csv} holds every value that
- * was entered, in order. The values of a page are what the journal comes to; an entry is never
+ * A job folder: {@code job.csv} says which station it is, {@code journal.csv} holds every value
+ * that was entered, in order. The values of a page are what the journal comes to; an entry is never
  * changed, only followed by another.
  */
 public final class Job {
@@ -52,14 +52,17 @@ public final class Job {
     }
 
     private static Map<String, String> heading(Path file) {
-        CSVFormat format =
-                CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat format = CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
         Map<String, String> heading = new LinkedHashMap<>();
         try (CSVParser parser = CSVParser.parse(file, StandardCharsets.UTF_8, format)) {
             for (CSVRecord line : parser) {
                 if (!line.isMapped("name") || !line.isMapped("value") || line.size() < 2) {
                     throw new JobRefused(
-                            file + ":" + parser.getCurrentLineNumber() + ": no name,value; " + HELP);
+                            file
+                                    + ":"
+                                    + parser.getCurrentLineNumber()
+                                    + ": no name,value; "
+                                    + HELP);
                 }
                 heading.put(line.get("name").strip(), line.get("value").strip());
             }
@@ -108,8 +111,7 @@ public final class Job {
         return filled;
     }
 
-    private static void put(
-            Map<String, List<List<String>>> tables, Page page, Journal.Line line) {
+    private static void put(Map<String, List<List<String>>> tables, Page page, Journal.Line line) {
         Part.Readings table =
                 page.readings().stream()
                         .filter(declared -> declared.name().equals(line.field()))

@@ -70,8 +70,7 @@ final class Journal {
 
     private static Line line(Path file, CSVRecord record, long number) {
         if (!record.isConsistent() || !record.isMapped("typed")) {
-            throw new JobRefused(
-                    file + ":" + number + ": expected " + String.join(",", HEADER));
+            throw new JobRefused(file + ":" + number + ": expected " + String.join(",", HEADER));
         }
         String row = record.get("row");
         try {

@@ -1,5 +1,6 @@
 package halfwidth.show;
 
+import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run;
@@ -13,40 +14,55 @@ import java.util.stream.Stream;
 /**
  * A page with what was entered and what came of it.
  *
- * @param page the page
- * @param entries what was entered, by field name; a field that is absent is not filled in
- * @param readings the rows of each table of readings as typed, by its name; blank is missing
- * @param example whether these are the worked example's values
+ * @param filled the page with what was entered
  * @param run what came of it
  * @param heading what is known for the heading, as in {@code "Station" → "Demo"}; what is not known
  *     leaves a rule to write on
  * @param stamp what made the sheet
  */
-public record Sheet(
-        Page page,
-        Map<String, Entry> entries,
-        Map<String, List<List<String>>> readings,
-        boolean example,
-        Run run,
-        Map<String, String> heading,
-        Stamp stamp) {
+public record Sheet(Filled filled, Run run, Map<String, String> heading, Stamp stamp) {
+
+    /** The same sheet with another form of its run, as when plots have been drawn. */
+    public Sheet with(Run other) {
+        return new Sheet(filled, other, heading, stamp);
+    }
+
+    public Page page() {
+        return filled.page();
+    }
+
+    /** Whether it shows the worked example, which is no station's. */
+    public boolean example() {
+        return filled.example();
+    }
+
+    Map<String, Entry> entries() {
+        return filled.entries();
+    }
 
     /** The answers to the page's results, in its order. */
     public List<Answer> answers() {
-        return Answer.of(page, run);
+        return Answer.of(page(), run);
     }
 
     Optional<Entry> entry(String field) {
-        return Optional.ofNullable(entries.get(field));
+        return Optional.ofNullable(entries().get(field));
     }
 
+    /** The rows of a table as typed; blank is missing. */
     List<List<String>> rows(String table) {
-        return readings.getOrDefault(table, List.of());
+        return filled.readings().getOrDefault(table, List.of()).stream()
+                .map(row -> row.stream().map(Sheet::typed).toList())
+                .toList();
+    }
+
+    private static String typed(Optional<Entry> cell) {
+        return cell.map(Entry::typed).orElse("");
     }
 
     /** How a person knows an input or table: its label where it has one, with its name. */
     String known(String name) {
-        return page.fields().stream()
+        return page().fields().stream()
                 .filter(field -> field.name().equals(name))
                 .findFirst()
                 .map(field -> "%s (%s)".formatted(field.label(), name))
@@ -77,6 +93,6 @@ public record Sheet(
 
     /** The page's file as a person finds it among the pages. */
     String fileName() {
-        return page.name() + ".md";
+        return page().name() + ".md";
     }
 }
