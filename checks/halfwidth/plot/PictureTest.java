@@ -85,6 +85,15 @@ class PictureTest {
     }
 
     @Test
+    void drawsMoreSeriesThanThereIsRoomForInTheSmallestPicture() throws IOException {
+        Plot plot = Plot.of("A title so long that it takes several lines of a small picture");
+        for (int i = 0; i < 40; i++) {
+            plot = plot.points("Series number " + i, XS, YS).line("Line number " + i, XS, YS);
+        }
+        assertEquals(180, decoded(plot.png(240, 180, 1)).getHeight());
+    }
+
+    @Test
     void thinsOutALongRecord() {
         double[] xs = IntStream.range(0, 300_000).mapToDouble(i -> i).toArray();
         double[] ys = Arrays.stream(xs).map(x -> Math.sin(x) * x).toArray();

@@ -16,6 +16,9 @@ record Drawing(int width, int height, double scale) {
     private static final int MOST = 4000;
     private static final int TOP = 8;
 
+    /** Below this there is no room for ticks; a very long legend is cut off instead. */
+    private static final int LEAST_CHART = 140;
+
     Drawing {
         requireWithin("width", width, 240, MOST);
         requireWithin("height", height, 180, MOST);
@@ -59,7 +62,7 @@ record Drawing(int width, int height, double scale) {
         double top = title(g, plot.title());
         Picture picture = new Picture(plot);
         Legend legend = new Legend(picture.legend(), width);
-        int chartHeight = (int) (height - top - legend.height());
+        int chartHeight = (int) Math.max(LEAST_CHART, height - top - legend.height());
         g.translate(0, top);
         picture.draw(g, width, chartHeight);
         legend.draw(g, chartHeight);
