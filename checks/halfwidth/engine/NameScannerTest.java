@@ -3,12 +3,13 @@ package halfwidth.engine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class NameScannerTest {
     private static NameScanner.Names names(String text) {
-        return NameScanner.names(text, false);
+        return NameScanner.names(new NameScanner.Source(text, false));
     }
 
     @Test
@@ -47,7 +48,13 @@ class NameScannerTest {
     @Test
     void readsMembers() {
         NameScanner.Names method =
-                NameScanner.names("double twice(double x) { return x * factor; }", true);
+                NameScanner.namesOfEach(
+                                List.of(
+                                        new NameScanner.Source("double a = 1;", false),
+                                        new NameScanner.Source(
+                                                "double twice(double x) { return x * factor; }",
+                                                true)))
+                        .get(1);
         assertTrue(method.used().contains("factor"));
         assertTrue(method.declared().contains("twice"));
     }

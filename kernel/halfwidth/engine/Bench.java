@@ -24,7 +24,10 @@ final class Bench {
 
     private final Capture capture;
     private final IntConsumer at;
+
+    /** Ready for the next page; null once used. */
     private Compiler compiler;
+
     private int outputLimit;
     private Program program;
     private List<Program.Reach> reach;
@@ -37,18 +40,22 @@ final class Bench {
         this.at = at;
     }
 
-    /**
-     * Gets ready before the first page comes: what is slow when first used is used here, on a page
-     * that no one sees.
-     */
-    void warm() {
+    /** Gets ready for the first page. */
+    void prepare() {
         Thread tables = new Thread(() -> Table.create("warm"), "warm");
         tables.setDaemon(true);
         tables.start();
-        try (Compiler sample = new Compiler()) {
-            Linked.of(sample.compile(SAMPLE));
-        }
         compiler = new Compiler();
+    }
+
+    /**
+     * Uses what is slow when first used, on a page that no one sees. For a spare worker that has
+     * time on its hands; a page that already waits is better served at once.
+     */
+    void warmUp() {
+        if (program == null) {
+            Linked.of(compile(SAMPLE, new Compiler()));
+        }
     }
 
     Message answer(Message message) {
@@ -65,18 +72,20 @@ final class Bench {
     }
 
     private Message open(Message.Open open) {
-        if (program != null) {
-            compiler.close();
-        }
-        if (program != null || compiler == null) {
-            compiler = new Compiler();
-        }
         outputLimit = open.outputLimit();
-        program = compiler.compile(open.script());
+        program = compile(open.script(), compiler == null ? new Compiler() : compiler);
+        compiler = null;
         reach = program.reach();
         linked = null;
         values = Map.of();
         return new Message.Opened();
+    }
+
+    /** Compiles with a compiler of its own: what one page declares, no other may see. */
+    private static Program compile(Script script, Compiler compiler) {
+        try (compiler) {
+            return compiler.compile(script);
+        }
     }
 
     private Message go(Values given, Map<Integer, Outcome.Failed> barred) {

@@ -10,14 +10,12 @@ import java.util.Set;
  * @param name the variable, method or type it declares, or the variable it assigns; "" if none
  * @param type the type of its value as written in source; "" if none
  * @param declaresType whether it declares a class, interface, enum or record
- * @param names the names in its text
  */
 record CompiledStatement(
         Optional<EntryPoints.EntryPoint> entryPoint,
         String name,
         String type,
-        boolean declaresType,
-        NameScanner.Names names) {
+        boolean declaresType) {
     private static final Set<String> NUMBERS =
             Set.of(
                     "double",

@@ -1,5 +1,6 @@
 package halfwidth.engine;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,7 +17,7 @@ import jdk.jshell.spi.ExecutionEnv;
  */
 final class EntryPoints extends DirectExecutionControl {
     /** The method that runs a snippet. */
-    record EntryPoint(String className, String methodName) {}
+    record EntryPoint(String className, String methodName) implements Serializable {}
 
     private final Map<String, byte[]> classes = new LinkedHashMap<>();
     private final List<EntryPoint> recorded = new ArrayList<>();
@@ -71,18 +72,8 @@ final class EntryPoints extends DirectExecutionControl {
         return taken;
     }
 
-    /** A new class loader over everything compiled so far; its classes are as never run. */
-    ClassLoader loader() {
-        Map<String, byte[]> bytes = Map.copyOf(classes);
-        return new ClassLoader(EntryPoints.class.getClassLoader()) {
-            @Override
-            protected Class<?> findClass(String name) throws ClassNotFoundException {
-                byte[] found = bytes.get(name);
-                if (found == null) {
-                    throw new ClassNotFoundException(name);
-                }
-                return defineClass(name, found, 0, found.length);
-            }
-        };
+    /** Everything compiled so far, by class name. */
+    Map<String, byte[]> classes() {
+        return Map.copyOf(classes);
     }
 }

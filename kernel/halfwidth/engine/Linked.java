@@ -5,6 +5,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** A program's entry points as loaded classes, ready to be invoked. */
 final class Linked {
@@ -18,7 +19,7 @@ final class Linked {
 
     /** Loads a program's classes afresh, so that their static state is as never run. */
     static Linked of(Program program) {
-        ClassLoader loader = program.entryPoints().loader();
+        ClassLoader loader = loader(program.classes());
         List<Method> methods = new ArrayList<>();
         for (Program.Line line : program.lines()) {
             methods.add(
@@ -28,6 +29,19 @@ final class Linked {
                             .orElse(null));
         }
         return new Linked(loader, methods);
+    }
+
+    private static ClassLoader loader(Map<String, byte[]> classes) {
+        return new ClassLoader(Linked.class.getClassLoader()) {
+            @Override
+            protected Class<?> findClass(String name) throws ClassNotFoundException {
+                byte[] found = classes.get(name);
+                if (found == null) {
+                    throw new ClassNotFoundException(name);
+                }
+                return defineClass(name, found, 0, found.length);
+            }
+        };
     }
 
     private static Method method(ClassLoader loader, EntryPoints.EntryPoint entry) {

@@ -13,6 +13,7 @@ import com.sun.source.tree.MemberSelectTree;
 import com.sun.source.tree.MethodInvocationTree;
 import com.sun.source.tree.MethodTree;
 import com.sun.source.tree.ParenthesizedTree;
+import com.sun.source.tree.Tree;
 import com.sun.source.tree.UnaryTree;
 import com.sun.source.tree.VariableTree;
 import com.sun.source.util.JavacTask;
@@ -20,6 +21,7 @@ import com.sun.source.util.TreeScanner;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -58,21 +60,52 @@ final class NameScanner extends TreeScanner<Void, Void> {
     private NameScanner() {}
 
     /**
-     * Reads a statement's names.
+     * A statement to read.
      *
-     * @param text the statement
      * @param member whether it declares a method or type, rather than running
      */
-    static Names names(String text, boolean member) {
-        String source =
-                member ? "class page$ {\n" + text + "\n}" : "class page$ { {\n" + text + "\n;}}";
-        NameScanner scanner = new NameScanner();
-        scanner.scan(parse(source), null);
-        scanner.declared.remove("page$");
-        return new Names(scanner.used, scanner.changed, scanner.assigned, scanner.declared);
+    record Source(String text, boolean member) {
+        /** A class around it, so that the parser takes it. */
+        private String wrapped(int number) {
+            return member
+                    ? "class page$%s {\n%s\n}\n".formatted(number, text)
+                    : "class page$%s { {\n%s\n;}}\n".formatted(number, text);
+        }
     }
 
-    private static Iterable<? extends CompilationUnitTree> parse(String source) {
+    /**
+     * Reads the names of statements that are valid Java, all in one go, since most of the time goes
+     * into setting up the parser.
+     *
+     * @return the names of each, in order
+     */
+    static List<Names> namesOfEach(List<Source> statements) {
+        StringBuilder source = new StringBuilder();
+        for (int i = 0; i < statements.size(); i++) {
+            source.append(statements.get(i).wrapped(i));
+        }
+        List<Names> names = new ArrayList<>();
+        for (Tree wrapper : parse(source.toString()).getTypeDecls()) {
+            NameScanner scanner = new NameScanner();
+            ((ClassTree) wrapper).getMembers().forEach(member -> scanner.scan(member, null));
+            names.add(scanner.names());
+        }
+        return names;
+    }
+
+    /** Reads the names of a statement that may not be valid Java, as far as the parser gets. */
+    static Names names(Source statement) {
+        NameScanner scanner = new NameScanner();
+        scanner.scan(parse(statement.wrapped(0)), null);
+        scanner.declared.remove("page$0");
+        return scanner.names();
+    }
+
+    private Names names() {
+        return new Names(used, changed, assigned, declared);
+    }
+
+    private static CompilationUnitTree parse(String source) {
         JavaFileObject file =
                 new SimpleJavaFileObject(
                         URI.create("string:///Page.java"), JavaFileObject.Kind.SOURCE) {
@@ -86,7 +119,7 @@ final class NameScanner extends TreeScanner<Void, Void> {
                         COMPILER.getTask(
                                 null, FILES, problem -> {}, List.of(), null, List.of(file));
         try {
-            return task.parse();
+            return task.parse().iterator().next();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

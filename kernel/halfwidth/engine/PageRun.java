@@ -164,7 +164,7 @@ final class PageRun {
     /** The innermost line of the page in a stack trace. */
     private int line(Throwable thrown, Statement statement) {
         for (StackTraceElement frame : thrown.getStackTrace()) {
-            OptionalInt line = program.pageLine().apply(frame);
+            OptionalInt line = program.places().pageLine(frame);
             if (line.isPresent()) {
                 return line.getAsInt();
             }

@@ -9,23 +9,17 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.Function;
 
 /**
  * A page as compiled.
  *
  * @param lines its statements in order
- * @param entryPoints where their classes are
+ * @param classes the classes compiled from them, by name
  * @param wanted variables to report at the end of a run
- * @param pageLine the page's line that a stack frame of page code stands for
+ * @param places where the classes' code stands on the page
  */
-record Program(
-        List<Line> lines,
-        EntryPoints entryPoints,
-        List<String> wanted,
-        Function<StackTraceElement, OptionalInt> pageLine) {
+record Program(List<Line> lines, Map<String, byte[]> classes, List<String> wanted, Places places) {
 
     /**
      * A statement with its compiled form or with why it has none.

@@ -16,8 +16,9 @@ import java.nio.MappedByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 
 /**
  * The worker JVM's entry point: answers the messages that come in on its standard input. It ends
@@ -26,11 +27,14 @@ import java.util.concurrent.Executors;
 public final class WorkerMain {
     private static final int MESSAGES_BETWEEN_RESETS = 100;
 
+    /** A worker that has been left alone for so long after its start is a spare. */
+    private static final long IDLE_MILLIS = 4000;
+
     private final ObjectOutputStream out;
     private int sent;
     private final Bench bench;
-    private final ExecutorService work =
-            Executors.newSingleThreadExecutor(
+    private final ScheduledExecutorService work =
+            Executors.newSingleThreadScheduledExecutor(
                     task -> {
                         Thread thread = new Thread(task, "bench");
                         thread.setDaemon(true);
@@ -70,7 +74,8 @@ public final class WorkerMain {
     }
 
     private void serve(InputStream in) {
-        work.execute(bench::warm);
+        work.execute(bench::prepare);
+        work.schedule(bench::warmUp, IDLE_MILLIS, TimeUnit.MILLISECONDS);
         try {
             ObjectInputStream messages = new ObjectInputStream(in);
             while (true) {
