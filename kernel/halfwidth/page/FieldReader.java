@@ -76,17 +76,15 @@ final class FieldReader {
             return "";
         }
         Optional<Unit> unit = Unit.find(label);
-        boolean ddm = label.equals(DDM);
-        if (kind instanceof Kind.Ddm ? !ddm && !label.equals("1") : ddm) {
-            wrong(
-                    "unit "
-                            + Names.quoted(label)
-                            + " does not fit; kind ddm has DDM or 1, others not");
-        } else if (unit.isEmpty()) {
+        if (unit.isEmpty()) {
             wrong(
                     "unit "
                             + Names.quoted(label)
                             + " is not known; expected as in mm, or 1 for none");
+        } else if (kind instanceof Kind.Ddm && !label.equals(DDM) && !label.equals("1")) {
+            wrong("unit " + label + " does not fit kind ddm; expected DDM or 1");
+        } else if (label.equals(DDM) && !(kind instanceof Kind.Ddm)) {
+            wrong("unit DDM does not fit this kind; expected kind ddm");
         }
         return unit.map(Unit::label).orElse("");
     }
