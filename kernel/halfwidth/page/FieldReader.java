@@ -29,29 +29,30 @@ final class FieldReader {
         if (kind == null) {
             return null;
         }
-        String unit = unit(kind);
+        Field field = field(kind);
+        if (problems.count() == before) {
+            checkEntry(field, "example");
+            field.standing().ifPresent(standing -> checkEntry(field, "default"));
+        }
+        return problems.count() == before ? field : null;
+    }
+
+    private Field field(Kind kind) {
         Optional<Double> least = limit("least", kind);
         Optional<Double> most = limit("most", kind);
         checkOrder(least, most);
         checkRest(kind);
-        if (problems.count() > before) {
-            return null;
-        }
-        Field field =
-                new Field(
-                        line.line(),
-                        line.get("name"),
-                        kind,
-                        unit,
-                        line.get("example"),
-                        line.find("default"),
-                        line.find("from"),
-                        least,
-                        most,
-                        line.get("label"));
-        checkEntry(field, "example");
-        field.standing().ifPresent(standing -> checkEntry(field, "default"));
-        return problems.count() > before ? null : field;
+        return new Field(
+                line.line(),
+                line.get("name"),
+                kind,
+                unit(kind),
+                line.get("example"),
+                line.find("default"),
+                line.find("from"),
+                least,
+                most,
+                line.get("label"));
     }
 
     private void wrong(String message) {
