@@ -180,6 +180,20 @@ class PageParserTest {
     }
 
     @Test
+    void refusesBlocksThatCommonMarkHides() {
+        String comment = with("- a list\n", "<!--\n\n```java\nint x = 1;\n```\n\n-->\n");
+        assertRefused(comment, line(comment, "int x") - 1, "part of an HTML block or comment");
+        String indented = with("- a list\n", "    ~~~ csv inputs\n    x\n    ~~~\n");
+        assertRefused(indented, line(indented, "~~~ csv"), "indented by four or more");
+    }
+
+    @Test
+    void letsALongerFenceShowAShorterOne() {
+        String shown = with("```text\njava\n```\n", "````text\n```java\nint x;\n```\n````\n");
+        assertEquals(page.results().size(), Samples.parse(shown).results().size());
+    }
+
+    @Test
     void refusesAnUnclosedBlock() {
         String open = TEXT.substring(0, TEXT.length() - 4);
         assertRefused(open, line(TEXT, "```java check"), "never closed", "a line of ```");

@@ -58,6 +58,7 @@ class WordEntryTest {
         "25.11.2026, 2026-11-25 (25.11.2026 typed)",
         "3.4.2026, 2026-04-03 (3.4.2026 typed)",
         "25 Nov 2026, 2026-11-25 (25 Nov 2026 typed)",
+        "1 Sep 2026, 2026-09-01 (1 Sep 2026 typed)",
         "25 november 2026, 2026-11-25 (25 november 2026 typed)",
     })
     void understandsDatesThatReadInOneWay(String typed, String understood) {

@@ -22,7 +22,7 @@ final class BlockReader {
         this.results = new Names(problems);
     }
 
-    /** The block's part of the page; empty if anything is wrong with it. */
+    /** The block's part of the page; empty if it is empty or of no known kind. */
     Optional<Part> read(Fence fence) {
         hasSteps |= fence.info().equals("java");
         hasResults |= fence.info().equals("csv results");
@@ -31,9 +31,7 @@ final class BlockReader {
                     fence.line(), "the " + fence.info() + " block is empty; fill or remove it");
             return Optional.empty();
         }
-        int before = problems.count();
-        Part part = part(fence);
-        return problems.count() == before ? Optional.of(part) : Optional.empty();
+        return Optional.ofNullable(part(fence));
     }
 
     private Part part(Fence fence) {

@@ -29,18 +29,13 @@ record CsvRow(int line, List<String> cells) {
     static List<CsvRow> read(
             String text, int first, CSVFormat format, BiConsumer<Integer, String> problem) {
         List<CsvRow> rows = new ArrayList<>();
-        int line = first;
-        for (String content : text.lines().toList()) {
-            cells(content, format, line, problem).map(new At(line)::row).ifPresent(rows::add);
-            line++;
+        List<String> lines = text.lines().toList();
+        for (int i = 0; i < lines.size(); i++) {
+            int line = first + i;
+            cells(lines.get(i), format, line, problem)
+                    .ifPresent(cells -> rows.add(new CsvRow(line, cells)));
         }
         return rows;
-    }
-
-    private record At(int line) {
-        CsvRow row(List<String> cells) {
-            return new CsvRow(line, cells);
-        }
     }
 
     private static Optional<List<String>> cells(

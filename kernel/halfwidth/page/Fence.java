@@ -19,6 +19,13 @@ record Fence(int line, String info, String content) {
                 || info.regionMatches(true, 0, "csv", 0, 3);
     }
 
+    /** Whether a line looks as if it opened such a block. */
+    static boolean opens(String line) {
+        String text = line.strip();
+        boolean fenced = text.startsWith("```") || text.startsWith("~~~");
+        return fenced && isMeant(text.replaceFirst("^[`~]+\\s*", ""));
+    }
+
     static String tidy(String info) {
         return info == null ? "" : info.strip().replaceAll("\\s+", " ");
     }

@@ -29,29 +29,30 @@ final class FieldReader {
         if (kind == null) {
             return null;
         }
-        String unit = unit(kind);
+        Field field = field(kind);
+        if (problems.count() == before) {
+            checkEntry(field, "example");
+            field.standing().ifPresent(standing -> checkEntry(field, "default"));
+        }
+        return problems.count() == before ? field : null;
+    }
+
+    private Field field(Kind kind) {
         Optional<Double> least = limit("least", kind);
         Optional<Double> most = limit("most", kind);
         checkOrder(least, most);
         checkRest(kind);
-        if (problems.count() > before) {
-            return null;
-        }
-        Field field =
-                new Field(
-                        line.line(),
-                        line.get("name"),
-                        kind,
-                        unit,
-                        line.get("example"),
-                        line.find("default"),
-                        line.find("from"),
-                        least,
-                        most,
-                        line.get("label"));
-        checkEntry(field, "example");
-        field.standing().ifPresent(standing -> checkEntry(field, "default"));
-        return problems.count() > before ? null : field;
+        return new Field(
+                line.line(),
+                line.get("name"),
+                kind,
+                unit(kind),
+                line.get("example"),
+                line.find("default"),
+                line.find("from"),
+                least,
+                most,
+                line.get("label"));
     }
 
     private void wrong(String message) {
@@ -76,17 +77,15 @@ final class FieldReader {
             return "";
         }
         Optional<Unit> unit = Unit.find(label);
-        boolean ddm = label.equals(DDM);
-        if (kind instanceof Kind.Ddm ? !ddm && !label.equals("1") : ddm) {
-            wrong(
-                    "unit "
-                            + Names.quoted(label)
-                            + " does not fit; kind ddm has DDM or 1, others not");
-        } else if (unit.isEmpty()) {
+        if (unit.isEmpty()) {
             wrong(
                     "unit "
                             + Names.quoted(label)
                             + " is not known; expected as in mm, or 1 for none");
+        } else if (kind instanceof Kind.Ddm && !label.equals(DDM) && !label.equals("1")) {
+            wrong("unit " + label + " does not fit kind ddm; expected DDM or 1");
+        } else if (label.equals(DDM) && !(kind instanceof Kind.Ddm)) {
+            wrong("unit DDM does not fit this kind; expected kind ddm");
         }
         return unit.map(Unit::label).orElse("");
     }

@@ -126,8 +126,9 @@ public record Filled(
     }
 
     private EntryRefused unknown(String what, String name, List<String> names) {
-        String advice = names.isEmpty() ? "it has none" : Near.advice(name, names);
         return new EntryRefused(
-                "page " + page.name() + " has no " + what + " " + name + "; " + advice);
+                String.format(
+                        "page %s has no %s %s; %s",
+                        page.name(), what, name, Near.advice(name, names)));
     }
 }

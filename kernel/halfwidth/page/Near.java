@@ -23,6 +23,9 @@ final class Near {
                         .sorted(Comparator.comparingDouble(name -> -likeness(typed, name)))
                         .limit(FEW)
                         .toList();
+        if (names.isEmpty()) {
+            return "there is none";
+        }
         return near.isEmpty()
                 ? "there are " + String.join(", ", names)
                 : "near it are " + String.join(", ", near);

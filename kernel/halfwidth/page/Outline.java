@@ -6,6 +6,8 @@ import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Block;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.IndentedCodeBlock;
 import org.commonmark.node.Node;
 import org.commonmark.node.SourceSpan;
 
@@ -50,7 +52,7 @@ final class Outline {
         } else if (block instanceof Heading heading && heading.getLevel() == 1) {
             heading(heading);
         } else {
-            block.accept(new NestedFences());
+            block.accept(new StrayFences());
         }
     }
 
@@ -107,15 +109,37 @@ final class Outline {
         return spans.get(spans.size() - 1).getLineIndex() + 1;
     }
 
-    /** A block in a list or a quotation would be skipped in silence. */
-    private final class NestedFences extends AbstractVisitor {
+    /** Blocks that CommonMark does not see as such would be skipped in silence. */
+    private final class StrayFences extends AbstractVisitor {
         @Override
         public void visit(FencedCodeBlock fence) {
             if (Fence.isMeant(Fence.tidy(fence.getInfo()))) {
-                problems.add(
-                        first(fence),
-                        "the block is part of a list or a quotation; expected at the left margin");
+                stray(first(fence), "is part of a list or a quotation");
             }
+        }
+
+        @Override
+        public void visit(HtmlBlock html) {
+            look(html, html.getLiteral(), "is part of an HTML block or comment");
+        }
+
+        @Override
+        public void visit(IndentedCodeBlock indented) {
+            look(indented, indented.getLiteral(), "is indented by four or more");
+        }
+
+        private void look(Block block, String literal, String why) {
+            int line = first(block);
+            for (String content : literal.lines().toList()) {
+                if (Fence.opens(content)) {
+                    stray(line, why);
+                }
+                line++;
+            }
+        }
+
+        private void stray(int line, String why) {
+            problems.add(line, "the block " + why + "; expected at the left margin, by itself");
         }
     }
 }

@@ -7,7 +7,8 @@ public sealed interface Part {
     int line();
 
     /**
-     * Prose between blocks; the title is not part of it.
+     * Prose between blocks; the title is not part of it. Each piece is Markdown by itself: a link
+     * by reference finds its definition in the same piece only.
      *
      * @param markdown its CommonMark source
      */

@@ -23,6 +23,7 @@ record Figure(BigDecimal value, boolean signed, boolean fraction, String rest) {
     private static final Pattern GROUPED =
             Pattern.compile("([+-]?\\d{1,3}(?:[ ,.'’_]\\d{3})+)([.,]\\d+)?(?!\\d).*");
     private static final Pattern THREE_AFTER_COMMA = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
+    private static final Pattern DASHED = Pattern.compile("(\\d+)-(\\d+/\\d+)(.*)");
     private static final int LONGEST = 100;
 
     /** What is typed, with typographic minus signs and spaces as the plain ones. */
@@ -46,20 +47,23 @@ record Figure(BigDecimal value, boolean signed, boolean fraction, String rest) {
                             + " characters are too long for a number; type "
                             + expected.get());
         }
-        Matcher fraction = FRACTION.matcher(text);
-        Matcher decimal = DECIMAL.matcher(text);
-        Figure figure;
-        if (fraction.lookingAt()) {
-            figure = ofFraction(fraction, rest(text, fraction));
-        } else if (decimal.lookingAt()) {
-            figure = ofDecimal(decimal, rest(text, decimal));
-        } else {
-            throw new EntryRefused(text + " does not start with a number; type " + expected.get());
-        }
+        Figure figure = atStart(text, expected);
         if (NUMBER_GOES_ON.matcher(figure.rest).matches()) {
             throw new EntryRefused(text + " is not one number; type " + other(text, expected));
         }
         return figure;
+    }
+
+    private static Figure atStart(String text, Supplier<String> expected) {
+        Matcher fraction = FRACTION.matcher(text);
+        if (fraction.lookingAt()) {
+            return ofFraction(fraction, rest(text, fraction));
+        }
+        Matcher decimal = DECIMAL.matcher(text);
+        if (decimal.lookingAt()) {
+            return ofDecimal(decimal, rest(text, decimal));
+        }
+        throw new EntryRefused(text + " does not start with a number; type " + expected.get());
     }
 
     private static String rest(String text, Matcher number) {
@@ -74,7 +78,7 @@ record Figure(BigDecimal value, boolean signed, boolean fraction, String rest) {
                     + grouped.group(1).replaceAll("[ ,.'’_]", "")
                     + decimals;
         }
-        Matcher dashed = Pattern.compile("(\\d+)-(\\d+/\\d+)(.*)").matcher(text);
+        Matcher dashed = DASHED.matcher(text);
         return dashed.matches()
                 ? dashed.group(1) + " " + dashed.group(2) + dashed.group(3)
                 : expected.get();

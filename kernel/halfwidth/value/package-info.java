@@ -1,5 +1,6 @@
 /**
- * What people type and how it is understood: numbers with units, DDM by tone, choices, texts and
- * dates. What is ambiguous is refused, never guessed.
+ * What people type and how it is understood: {@link halfwidth.value.Entry} reads numbers with their
+ * {@link halfwidth.value.Unit}, DDM by tone, choices, texts and dates. What is ambiguous is
+ * refused, never guessed.
  */
 package halfwidth.value;
