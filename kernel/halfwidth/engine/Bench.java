@@ -19,7 +19,14 @@ final class Bench {
             new Script(
                     List.of(
                             new Script.Variable(1, "given", "java.lang.Double"),
-                            new Script.Code(2, "double twice = 2 * given; // 1", false)),
+                            new Script.Code(
+                                    2,
+                                    """
+                                    double twice = 2 * given; // 1
+                                    double half(double whole) { return whole / 2; }
+                                    List<Double> both = List.of(half(given), sqrt(twice));
+                                    """,
+                                    false)),
                     List.of("twice"));
 
     private final Capture capture;
@@ -56,6 +63,14 @@ final class Bench {
         if (program == null) {
             Linked.of(compile(SAMPLE, new Compiler()));
         }
+    }
+
+    /** Opens, runs and draws a page once, so that every class a page needs is loaded. */
+    void rehearse() {
+        prepare();
+        open(new Message.Open(SAMPLE, 1000));
+        go(new Values(Map.of("given", 1.0)), Map.of());
+        Plot.of("rehearsal").points("given", new double[] {0, 1}, new double[] {0, 1}).png();
     }
 
     Message answer(Message message) {

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 
@@ -71,7 +72,10 @@ final class Worker implements Closeable {
         command.add("-Xmx" + memoryMegabytes + "m");
         command.add("-XX:+UseSerialGC");
         command.add("-XX:TieredStopAtLevel=1");
-        command.add("-Xshare:auto");
+        // What the JVM itself has to say must not get between the messages on standard output.
+        command.add("-XX:+DisplayVMOutputToStderr");
+        command.add("-Xlog:disable");
+        archive().ifPresent(file -> command.add("-XX:SharedArchiveFile=" + file));
         command.add("-Djava.awt.headless=true");
         command.add("-Duser.language=en");
         command.add("-Duser.country=");
@@ -81,6 +85,13 @@ final class Worker implements Closeable {
         command.add(MAIN);
         command.add(marker.toString());
         return command;
+    }
+
+    /** The class-data archive that packaging makes beside the jar, for the JVM it was made with. */
+    private static Optional<Path> archive() {
+        Path program = Path.of(System.getProperty("java.class.path").split(File.pathSeparator)[0]);
+        String name = "worker-" + System.getProperty("java.vm.version") + ".jsa";
+        return Optional.of(program.toAbsolutePath().resolveSibling(name)).filter(Files::exists);
     }
 
     private static String absolute(String classPath) {
