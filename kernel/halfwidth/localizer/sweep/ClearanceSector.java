@@ -9,8 +9,8 @@ import java.util.List;
 /**
  * A range of azimuths on either side of the course line, with the least clearance in it.
  *
- * @param azimuths the range, counted from the course line outward on either side (deg); its inner
- *     end belongs to the sector before, save at 0
+ * @param azimuths the range, counted from the course line outward on either side (deg), its inner
+ *     end excluded and its outer end included
  * @param limit the least clearance (ratio or µA)
  * @param onceReached whether the limit holds only from where it is first reached, as next to the
  *     course sector

@@ -35,7 +35,11 @@ final class CurveWalk {
 
     /** The first passage of a DDM of a side, going outward on that side. */
     Optional<Crossing> outwardCrossing(Tone side, double size) {
-        List<SweepReading> walk = outward(side);
+        List<SweepReading> walk = new ArrayList<>(outward(side));
+        int before = present.size() - walk.size() - 1;
+        if (before >= 0) {
+            walk.add(0, along(side).get(before));
+        }
         for (int i = 1; i < walk.size(); i++) {
             double inner = walk.get(i - 1).value() * side.sign();
             double outer = walk.get(i).value() * side.sign();
@@ -46,17 +50,20 @@ final class CurveWalk {
         return Optional.empty();
     }
 
-    /** The readings from the last one before the centre outward on a side. */
-    private List<SweepReading> outward(Tone side) {
+    /** The readings from the centre outward on a side; one at the centre itself is on both. */
+    List<SweepReading> outward(Tone side) {
+        return along(side).stream()
+                .dropWhile(reading -> (reading.azimuth() - centre) * side.sign() < 0)
+                .toList();
+    }
+
+    /** All readings, in the direction of a side. */
+    private List<SweepReading> along(Tone side) {
         List<SweepReading> walk = new ArrayList<>(present);
         if (side == Tone.HZ_90) {
             Collections.reverse(walk);
         }
-        int start = 0;
-        while (start < walk.size() && (walk.get(start).azimuth() - centre) * side.sign() < 0) {
-            start++;
-        }
-        return walk.subList(Math.max(0, start - 1), walk.size());
+        return walk;
     }
 
     private Crossing crossing(SweepReading one, SweepReading other, double ddm) {

@@ -1,9 +1,11 @@
 package halfwidth.localizer.sweep;
 
 import halfwidth.localizer.Require;
-import java.util.ArrayList;
+import halfwidth.localizer.signal.Tone;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * How straight DDM rises from the course line to the end of the linear region.
@@ -27,20 +29,12 @@ public record Linearity(SweepReading worst, double deviation, double percent, in
      */
     public static Linearity of(Sweep sweep, CourseSector course, double regionEnd) {
         Require.above("end of the linear region", regionEnd, 0, "");
-        double centre = course.centre().value();
-        List<SweepReading> region = new ArrayList<>();
-        List<SweepReading> present = sweep.present();
-        for (int i = present.size() - 1; i >= 0; i--) {
-            if (present.get(i).azimuth() < centre
-                    && !addIfWithin(region, present.get(i), regionEnd)) {
-                break;
-            }
-        }
-        for (SweepReading reading : present) {
-            if (reading.azimuth() >= centre && !addIfWithin(region, reading, regionEnd)) {
-                break;
-            }
-        }
+        CurveWalk walk = new CurveWalk(sweep, course.centre().value());
+        List<SweepReading> region =
+                Stream.of(Tone.values())
+                        .flatMap(side -> walk.outward(side).stream().takeWhile(within(regionEnd)))
+                        .distinct()
+                        .toList();
         SweepReading worst =
                 region.stream()
                         .max(Comparator.comparingDouble(one -> Math.abs(off(one, course))))
@@ -53,9 +47,8 @@ public record Linearity(SweepReading worst, double deviation, double percent, in
                 worst, deviation, 100 * Math.abs(deviation) / regionEnd, region.size());
     }
 
-    private static boolean addIfWithin(
-            List<SweepReading> region, SweepReading reading, double regionEnd) {
-        return Math.abs(reading.value()) <= regionEnd && region.add(reading);
+    private static Predicate<SweepReading> within(double regionEnd) {
+        return reading -> Math.abs(reading.value()) <= regionEnd;
     }
 
     private static double off(SweepReading reading, CourseSector course) {
