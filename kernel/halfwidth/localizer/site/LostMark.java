@@ -37,9 +37,23 @@ public record LostMark(Candidate first, Candidate second, double crossingAngle) 
      */
     public static LostMark find(TapeReading one, TapeReading other) {
         double base = one.from().distanceTo(other.from());
-        Require.above("distance between the recovered marks", base, 0, "m");
         double a = one.distance().value();
         double b = other.distance().value();
+        requireMeeting(base, a, b);
+        double x = (base * base + a * a - b * b) / (2 * base);
+        double y = Math.sqrt(Math.max(0, a * a - x * x));
+        Require.above("distance of the meeting point from the line of the marks", y, 0, "m");
+        Candidate left = candidate(one, other, new double[] {x / base, y / base});
+        Candidate right = candidate(one, other, new double[] {x / base, -y / base});
+        double cosine = clamp((a * a + b * b - base * base) / (2 * a * b));
+        double angle = Math.toDegrees(Math.acos(cosine));
+        return inOrder(left, right)
+                ? new LostMark(left, right, angle)
+                : new LostMark(right, left, angle);
+    }
+
+    private static void requireMeeting(double base, double a, double b) {
+        Require.above("distance between the recovered marks", base, 0, "m");
         if (base >= a + b || base <= Math.abs(a - b)) {
             throw new IllegalArgumentException(
                     "tape distances "
@@ -50,16 +64,6 @@ public record LostMark(Candidate first, Candidate second, double crossingAngle) 
                             + base
                             + " m apart: their sum must be above that, their difference below");
         }
-        double x = (base * base + a * a - b * b) / (2 * base);
-        double y = Math.sqrt(Math.max(0, a * a - x * x));
-        Require.above("distance of the meeting point from the line of the marks", y, 0, "m");
-        Candidate left = candidate(one, other, new double[] {x / base, y / base});
-        Candidate right = candidate(one, other, new double[] {x / base, -y / base});
-        double angle =
-                Math.toDegrees(Math.acos(clamp((a * a + b * b - base * base) / (2 * a * b))));
-        return inOrder(left, right)
-                ? new LostMark(left, right, angle)
-                : new LostMark(right, left, angle);
     }
 
     /**
