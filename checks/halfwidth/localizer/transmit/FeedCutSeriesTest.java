@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.localizer.cut.CutRule;
+import halfwidth.localizer.cut.CutVerdict;
 import halfwidth.localizer.cut.NextCut;
-import halfwidth.localizer.cut.Verdict;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,7 +97,7 @@ class FeedCutSeriesTest {
                         new CutRow(0, 0, OptionalDouble.of(32), none),
                         new CutRow(0.22, 0, OptionalDouble.of(-3.2), none));
         NextCut next = over.next(RULE);
-        assertEquals(Verdict.OVERSHOT, next.verdict());
+        assertEquals(CutVerdict.OVERSHOT, next.verdict());
         assertEquals(Feed.CSB, Feed.of(next));
         FeedCutSeries back =
                 series(
@@ -106,7 +106,7 @@ class FeedCutSeriesTest {
                         new CutRow(0.22, 0.015, OptionalDouble.of(-0.8), none));
         assertEquals(160, back.phaseConstant().value(), 1e-6);
         assertEquals(Feed.CSB, Feed.of(back.next(RULE)));
-        assertEquals(Verdict.CUT, back.next(RULE).verdict());
+        assertEquals(CutVerdict.CUT, back.next(RULE).verdict());
     }
 
     @Test

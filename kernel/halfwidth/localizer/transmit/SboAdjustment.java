@@ -9,7 +9,7 @@ import java.util.Locale;
  * @param control the control that sets it
  * @param present the present setting (unit of the control's scale)
  */
-public record SboAdjustment(WidthSetting width, SboControl control, double present) {
+public record SboAdjustment(WidthCorrection width, SboControl control, double present) {
 
     /**
      * @throws IllegalArgumentException if the present setting is not finite, or not above 0 on a
