@@ -9,7 +9,7 @@ import halfwidth.localizer.uncertainty.Estimate;
 import org.junit.jupiter.api.Test;
 
 class CutRuleTest {
-    private final CutRule rule = new CutRule(0.001, 1, 0.8);
+    private final CutRule rule = CutRule.usual(0.001, 1);
 
     @Test
     void roundsDownToWholeStepsOfTheTool() {

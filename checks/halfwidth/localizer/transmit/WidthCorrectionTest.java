@@ -82,7 +82,9 @@ class WidthCorrectionTest {
         // 0.140 is to become 0.155: power × (0.155/0.140)² = 1.225765, 2 W to 2.45153 W.
         SboControl control = new SboControl(SettingScale.POWER_WATTS, 0.1, new Range(0.1, 5));
         SboAdjustment made = new SboAdjustment(course(0.140, -0.140), control, 2);
-        assertEquals(2.45153, made.exactSetting(), 0.00001);
+        assertEquals(2.45153, made.exactSetting().value(), 0.00001);
+        // Twice the relative uncertainty of the deflection: 2 × (0.001/√24)/0.140 of 2.45153 W.
+        assertEquals(0.0071488, made.exactSetting().standardUncertainty(), 1e-6);
         assertEquals(2.5, made.settingToMake(), 1e-12);
         assertTrue(made.reachable());
         // √(2.5/2) × 0.140

@@ -37,6 +37,18 @@ public record CutRule(double smallestCut, double targetPhase, double firstFracti
     }
 
     /**
+     * Takes the usual first fraction.
+     *
+     * @param smallestCut the smallest cut that the tool makes (m)
+     * @param targetPhase the phase at which the crew stops (deg)
+     * @return the rule with {@link #USUAL_FIRST_FRACTION}
+     * @throws IllegalArgumentException as the record does
+     */
+    public static CutRule usual(double smallestCut, double targetPhase) {
+        return new CutRule(smallestCut, targetPhase, USUAL_FIRST_FRACTION);
+    }
+
+    /**
      * Returns the largest whole number of the tool's steps within a length.
      *
      * @param length (m), at least 0

@@ -119,9 +119,24 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
      * @return what is left to take away (deg), positive = by cutting the SBO feed
      */
     public Estimate aim() {
+        return aimAt(lastCut());
+    }
+
+    /**
+     * Predicts the middle of the offsets after the next cut; the transmitters stay {@link
+     * #halfSpread()} either side of it.
+     *
+     * @param next the cut to be made
+     * @return what will be left to take away (deg), positive = by cutting the SBO feed
+     */
+    public Estimate aimAfter(NextCut next) {
+        return aimAt(lastCut() + next.direction() * next.length());
+    }
+
+    private Estimate aimAt(double netCut) {
         CommonSlope fit = fit();
         Estimate beta = phaseConstant();
-        double reach = lastCut() - fit.centreX();
+        double reach = netCut - fit.centreX();
         return new Estimate(
                 fit.centreY() - beta.value() * reach,
                 Math.hypot(fit.centreUncertainty(deviation()), reach * beta.standardUncertainty()));
