@@ -62,8 +62,8 @@ class CutRuleTest {
     @Test
     void saysWhatToDoInWords() {
         assertEquals(
-                "Cut 80.0 mm off the SBO feed; 100.0 mm (standard uncertainty 10.0 mm) is left on it"
-                        + " in all.",
+                "Cut 80.0 mm off the SBO feed, of 100.0 mm (standard uncertainty 10.0 mm) still to"
+                        + " go.",
                 rule.first(new Estimate(0.100, 0.01), 16).inWords("SBO feed"));
         NextCut over = rule.following(new Estimate(-0.010, 0.001), -1.6, 1);
         assertTrue(over.inWords("CSB feed").startsWith("Too much was cut"));

@@ -34,8 +34,8 @@ public record NextCut(CutVerdict verdict, int direction, double length, Estimate
         String cut =
                 String.format(
                         Locale.ROOT,
-                        "Cut %.1f mm off the %s; %.1f mm (standard uncertainty %.1f mm) is left on"
-                                + " it in all.",
+                        "Cut %.1f mm off the %s, of %.1f mm (standard uncertainty %.1f mm) still to"
+                                + " go.",
                         1000 * length,
                         line,
                         1000 * remaining.value(),
