@@ -198,6 +198,13 @@ class FeedCutSeriesTest {
     }
 
     @Test
+    void takesOneStepTheWrongWayForRounding() {
+        // A cut of 0.1 mm is worth 0.016 deg; two readings of 0.1 deg may part by a step.
+        FeedCutSeries rounded = series(sbo(0, 35, 27), sbo(0.0001, 35.1, 27));
+        assertEquals(155, rounded.phaseConstant().value(), 3);
+    }
+
+    @Test
     void refusesARecordThatShrinks() {
         refuses("must not shrink", sbo(0, 35, 27), sbo(0.1, 19, 11), sbo(0.05, 11, 3));
     }
