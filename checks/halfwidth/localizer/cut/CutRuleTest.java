@@ -9,7 +9,7 @@ import halfwidth.localizer.uncertainty.Estimate;
 import org.junit.jupiter.api.Test;
 
 class CutRuleTest {
-    private final CutRule rule = new CutRule(0.001, 1, 0.8);
+    private final CutRule rule = CutRule.usual(0.001, 1);
 
     @Test
     void roundsDownToWholeStepsOfTheTool() {
@@ -22,7 +22,7 @@ class CutRuleTest {
     @Test
     void takesTheStatedFractionFirst() {
         NextCut cut = rule.first(new Estimate(0.100, 0.01), 16);
-        assertEquals(Verdict.CUT, cut.verdict());
+        assertEquals(CutVerdict.CUT, cut.verdict());
         assertEquals(0.080, cut.length(), 1e-15);
         assertEquals(1, cut.direction());
         assertFalse(cut.finished());
@@ -42,7 +42,7 @@ class CutRuleTest {
     @Test
     void namesAnOvershootAndTurnsToTheOtherLine() {
         NextCut cut = rule.following(new Estimate(-0.010, 0.001), -1.6, 1);
-        assertEquals(Verdict.OVERSHOT, cut.verdict());
+        assertEquals(CutVerdict.OVERSHOT, cut.verdict());
         assertEquals(-1, cut.direction());
         assertEquals(0.008, cut.length(), 1e-15);
         assertEquals(0.010, cut.remaining().value());
@@ -51,12 +51,30 @@ class CutRuleTest {
     @Test
     void stopsAtTheTargetAndBelowTheSmallestCut() {
         NextCut target = rule.following(new Estimate(0.005, 0), 1, 1);
-        assertEquals(Verdict.AT_TARGET, target.verdict());
+        assertEquals(CutVerdict.AT_TARGET, target.verdict());
         assertTrue(target.finished());
         NextCut small = rule.following(new Estimate(-0.0009, 0), -1.5, 1);
-        assertEquals(Verdict.BELOW_SMALLEST_CUT, small.verdict());
+        assertEquals(CutVerdict.BELOW_SMALLEST_CUT, small.verdict());
         assertEquals(0, small.length());
         assertEquals(0, small.direction());
+    }
+
+    @Test
+    void saysWhatToDoInWords() {
+        assertEquals(
+                "Cut 80.0 mm off the SBO feed, of 100.0 mm (standard uncertainty 10.0 mm) still to"
+                        + " go.",
+                rule.first(new Estimate(0.100, 0.01), 16).inWords("SBO feed"));
+        NextCut over = rule.following(new Estimate(-0.010, 0.001), -1.6, 1);
+        assertTrue(over.inWords("CSB feed").startsWith("Too much was cut"));
+        assertTrue(
+                rule.following(new Estimate(0.0005, 0), 2, 1)
+                        .inWords("")
+                        .contains("less than the tool can cut"));
+        assertTrue(
+                rule.following(new Estimate(0.002, 0), 0.5, 1)
+                        .inWords("")
+                        .contains("within the target"));
     }
 
     @Test

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.localizer.cut.CutRule;
+import halfwidth.localizer.cut.CutVerdict;
 import halfwidth.localizer.cut.NextCut;
-import halfwidth.localizer.cut.Verdict;
 import halfwidth.localizer.uncertainty.Distribution;
 import halfwidth.localizer.uncertainty.Draws;
 import halfwidth.localizer.uncertainty.Estimate;
@@ -102,7 +102,7 @@ class AdapterTrialTest {
         assertEquals(0, trial.excess().value());
         assertEquals(ArraySide.NEITHER, trial.sideToCut());
         NextCut cut = trial.firstCut(new Estimate(160, 5), new CutRule(0.001, 0.5, 0.8));
-        assertEquals(Verdict.AT_TARGET, cut.verdict());
+        assertEquals(CutVerdict.AT_TARGET, cut.verdict());
     }
 
     @Test

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.localizer.Range;
 import halfwidth.localizer.cut.CutRule;
+import halfwidth.localizer.cut.CutVerdict;
 import halfwidth.localizer.cut.NextCut;
-import halfwidth.localizer.cut.Verdict;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
@@ -169,7 +169,7 @@ class PairCutSeriesTest {
                         List.of(pair.row(0.12, 0.001), pair.row(0.18, 0.001)),
                         new Estimate(158, 5));
         NextCut next = series.next(RULE);
-        assertEquals(Verdict.OVERSHOT, next.verdict());
+        assertEquals(CutVerdict.OVERSHOT, next.verdict());
         assertEquals(ArraySide.ON_90, ArraySide.of(next));
         assertTrue(next.length() <= 0.18 - 25.0 / 160);
     }

@@ -127,7 +127,7 @@ class ReturnLinesTest {
 
     @Test
     void warnsWhereTapeAndPhaseDisagree() {
-        // 1 m apart by tape is 150 deg, but the phases are equal: 0 or a turn?
+        // 1.15 m apart by tape is 172.5 deg, but the phases are equal: none or a turn?
         CutList list =
                 set(line("1", 0).withTapeLength(60), line("2", 0).withTapeLength(61.15))
                         .cutList(ArraySide.ON_150, RULE);

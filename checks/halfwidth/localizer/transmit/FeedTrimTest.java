@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.localizer.cut.CutRule;
+import halfwidth.localizer.cut.CutVerdict;
+import halfwidth.localizer.cut.NextCut;
 import halfwidth.localizer.line.Line;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.List;
@@ -28,13 +30,16 @@ class FeedTrimTest {
         // 16 degrees at 4 degrees per inch are 4 inches.
         assertEquals(4 * 0.0254, trim.length(FOUR_DEGREES_PER_INCH).value(), 1e-15);
         // 0.8 of 4 in = 3.2 in = 51.2 sixteenths: 51 whole ones.
-        assertEquals(51 * 0.0254 / 16, trim.firstCut(FOUR_DEGREES_PER_INCH, RULE), 1e-15);
+        NextCut first = trim.firstCut(FOUR_DEGREES_PER_INCH, RULE);
+        assertEquals(51 * 0.0254 / 16, first.length(), 1e-15);
+        assertEquals(Feed.SBO, Feed.of(first));
     }
 
     @Test
     void cutsTheCarrierFeedForANegativeAim() {
         FeedTrim trim = FeedTrim.fromOffsets(1, -20, -12);
         assertEquals(Feed.CSB, trim.feed());
+        assertEquals(Feed.CSB, Feed.of(trim.firstCut(FOUR_DEGREES_PER_INCH, RULE)));
         assertEquals(4 * 0.0254, trim.length(FOUR_DEGREES_PER_INCH).value(), 1e-15);
         List<Estimate> after = trim.offsetsAfter(4 * 0.0254, FOUR_DEGREES_PER_INCH);
         assertEquals(-4, after.get(0).value(), 1e-12);
@@ -53,7 +58,7 @@ class FeedTrimTest {
         FeedTrim trim = FeedTrim.fromOffsets(1, 6, -4);
         assertEquals(Feed.NEITHER, trim.feed());
         assertEquals(0, trim.length(FOUR_DEGREES_PER_INCH).value());
-        assertEquals(0, trim.firstCut(FOUR_DEGREES_PER_INCH, RULE));
+        assertEquals(CutVerdict.AT_TARGET, trim.firstCut(FOUR_DEGREES_PER_INCH, RULE).verdict());
         assertEquals(5, trim.halfSpread());
     }
 

@@ -8,8 +8,11 @@ public final class CutRecord {
     /** A line is never this many times faster or slower than its data sheet says. */
     private static final double FACTOR = 2;
 
-    /** About 95 % sure that a change is not the rounding of the readings. */
-    private static final double SURE = 2;
+    /**
+     * Standard uncertainties of slack. Rounding to steps moves a difference of two readings by one
+     * step at most, which is 2.45 of them, so three never refuse a record for its rounding.
+     */
+    private static final double SURE = 3;
 
     private CutRecord() {}
 
@@ -38,7 +41,7 @@ public final class CutRecord {
 
     /**
      * Refuses a phase that moved the wrong way, less than half or more than twice as far as the
-     * data sheet says, by more than two standard uncertainties.
+     * data sheet says, by more than three standard uncertainties.
      *
      * @param found the phase taken away by each metre cut (deg/m)
      * @param dataSheet β as the data sheet has it (deg/m), above 0

@@ -37,6 +37,18 @@ public record CutRule(double smallestCut, double targetPhase, double firstFracti
     }
 
     /**
+     * Takes the usual first fraction.
+     *
+     * @param smallestCut the smallest cut that the tool makes (m)
+     * @param targetPhase the phase at which the crew stops (deg)
+     * @return the rule with {@link #USUAL_FIRST_FRACTION}
+     * @throws IllegalArgumentException as the record does
+     */
+    public static CutRule usual(double smallestCut, double targetPhase) {
+        return new CutRule(smallestCut, targetPhase, USUAL_FIRST_FRACTION);
+    }
+
+    /**
      * Returns the largest whole number of the tool's steps within a length.
      *
      * @param length (m), at least 0
@@ -67,7 +79,7 @@ public record CutRule(double smallestCut, double targetPhase, double firstFracti
      * @param remaining all that is to be cut (m), negative on the line that counts as negative
      * @param phase the phase it stands for (deg)
      * @param lastDirection +1 or -1, the line last cut
-     * @return the cut to make, {@link Verdict#OVERSHOT} when it changes lines
+     * @return the cut to make, {@link CutVerdict#OVERSHOT} when it changes lines
      * @throws IllegalArgumentException if the last direction is neither +1 nor -1
      */
     public NextCut following(Estimate remaining, double phase, int lastDirection) {
@@ -79,7 +91,8 @@ public record CutRule(double smallestCut, double targetPhase, double firstFracti
         double length = Math.max(smallestCut, roundDown(Math.max(0, sure)));
         NextCut next = decide(remaining, phase, length);
         return next.direction() == -lastDirection
-                ? new NextCut(Verdict.OVERSHOT, next.direction(), next.length(), next.remaining())
+                ? new NextCut(
+                        CutVerdict.OVERSHOT, next.direction(), next.length(), next.remaining())
                 : next;
     }
 
@@ -88,11 +101,11 @@ public record CutRule(double smallestCut, double targetPhase, double firstFracti
         double whole = Math.abs(remaining.value());
         Estimate left = new Estimate(whole, remaining.standardUncertainty());
         if (Math.abs(phase) <= targetPhase) {
-            return new NextCut(Verdict.AT_TARGET, 0, 0, left);
+            return new NextCut(CutVerdict.AT_TARGET, 0, 0, left);
         }
         if (whole * (1 + ROUNDING) < smallestCut) {
-            return new NextCut(Verdict.BELOW_SMALLEST_CUT, 0, 0, left);
+            return new NextCut(CutVerdict.BELOW_SMALLEST_CUT, 0, 0, left);
         }
-        return new NextCut(Verdict.CUT, (int) Math.signum(remaining.value()), length, left);
+        return new NextCut(CutVerdict.CUT, (int) Math.signum(remaining.value()), length, left);
     }
 }

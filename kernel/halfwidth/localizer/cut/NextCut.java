@@ -1,6 +1,7 @@
 package halfwidth.localizer.cut;
 
 import halfwidth.localizer.uncertainty.Estimate;
+import java.util.Locale;
 
 /**
  * The next cut of a line, or why there is none.
@@ -12,7 +13,7 @@ import halfwidth.localizer.uncertainty.Estimate;
  * @param remaining all that is left to cut on the line that {@code direction} names (m), with its
  *     standard uncertainty
  */
-public record NextCut(Verdict verdict, int direction, double length, Estimate remaining) {
+public record NextCut(CutVerdict verdict, int direction, double length, Estimate remaining) {
 
     /**
      * Tells whether the crew is done.
@@ -20,6 +21,34 @@ public record NextCut(Verdict verdict, int direction, double length, Estimate re
      * @return true when no cut is to be made
      */
     public boolean finished() {
-        return verdict == Verdict.AT_TARGET || verdict == Verdict.BELOW_SMALLEST_CUT;
+        return verdict == CutVerdict.AT_TARGET || verdict == CutVerdict.BELOW_SMALLEST_CUT;
+    }
+
+    /**
+     * Says what to do in words.
+     *
+     * @param line what the line to cut is called, as in "SBO feed"
+     * @return one or two sentences, lengths in millimetres
+     */
+    public String inWords(String line) {
+        String cut =
+                String.format(
+                        Locale.ROOT,
+                        "Cut %.1f mm off the %s, of %.1f mm (standard uncertainty %.1f mm) still to"
+                                + " go.",
+                        1000 * length,
+                        line,
+                        1000 * remaining.value(),
+                        1000 * remaining.standardUncertainty());
+        return switch (verdict) {
+            case CUT -> cut;
+            case OVERSHOT -> "Too much was cut, so the other line is next. " + cut;
+            case AT_TARGET -> "Stop: the phase is within the target.";
+            case BELOW_SMALLEST_CUT ->
+                    String.format(
+                            Locale.ROOT,
+                            "Stop: the %.1f mm left are less than the tool can cut.",
+                            1000 * remaining.value());
+        };
     }
 }

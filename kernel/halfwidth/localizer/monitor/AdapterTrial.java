@@ -22,8 +22,8 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>Its roots are tan(δ0/2) and cot(δ1/2), δ1 = δ0 + ε, because their product is d0/d1. The
  * smaller one, which goes to δ0 = ε d0/(d1 − d0) for small angles, is therefore δ0 as long as |δ0|
- * + |δ1| < 180°; a pair that is farther off has to be brought nearer by measuring its returns
- * first.
+ * and |δ1| are together below half a turn; a pair that is farther off has to be brought nearer by
+ * measuring its returns first.
  *
  * @param without d0, the reading without the adapter (1), positive where 150 Hz predominates
  * @param with d1, the reading with it (1)

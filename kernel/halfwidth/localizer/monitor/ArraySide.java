@@ -5,16 +5,27 @@ import halfwidth.localizer.cut.NextCut;
 /** A side of the array, by the tone that predominates on that side of the course line. */
 public enum ArraySide {
     /** The 150 Hz side: right as a pilot facing the array sees it, left seen from behind it. */
-    ON_150(+1),
+    ON_150(+1, "150 Hz side"),
     /** The 90 Hz side: left as a pilot facing the array sees it, right seen from behind it. */
-    ON_90(-1),
+    ON_90(-1, "90 Hz side"),
     /** Neither side. */
-    NEITHER(0);
+    NEITHER(0, "neither side");
 
     private final int direction;
+    private final String words;
 
-    ArraySide(int direction) {
+    ArraySide(int direction, String words) {
         this.direction = direction;
+        this.words = words;
+    }
+
+    /**
+     * Returns what the crew calls it.
+     *
+     * @return for example "150 Hz side"
+     */
+    public String words() {
+        return words;
     }
 
     /**

@@ -1,5 +1,6 @@
 package halfwidth.localizer.monitor;
 
+import halfwidth.localizer.line.CutLength;
 import halfwidth.localizer.uncertainty.Estimate;
 
 /**
@@ -13,8 +14,6 @@ import halfwidth.localizer.uncertainty.Estimate;
  */
 public record LineCut(
         String name, Estimate excess, Estimate length, double cut, Estimate residual) {
-    private static final double METRES_PER_INCH = 0.0254;
-
     /**
      * Returns the cut in millimetres.
      *
@@ -25,11 +24,11 @@ public record LineCut(
     }
 
     /**
-     * Returns the cut in inches of 25.4 mm exactly.
+     * Returns the cut in inches.
      *
      * @return the length to cut (in)
      */
     public double cutInches() {
-        return cut / METRES_PER_INCH;
+        return new CutLength(cut).inches();
     }
 }

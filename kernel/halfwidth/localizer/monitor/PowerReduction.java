@@ -2,6 +2,7 @@ package halfwidth.localizer.monitor;
 
 import halfwidth.localizer.Range;
 import halfwidth.localizer.Require;
+import halfwidth.localizer.signal.Decibel;
 
 /**
  * A fall of carrier power at which the monitor has to alarm; with two frequencies, of one carrier.
@@ -35,7 +36,7 @@ public record PowerReduction(double fraction) {
      * @return the change (dB), negative
      */
     public double decibels() {
-        return 10 * Math.log10(fraction);
+        return Decibel.ofPowerRatio(fraction);
     }
 
     /**

@@ -59,20 +59,18 @@ public record ReturnLines(
         Unwrapped unwrapped = Unwrapped.of(ofSide, this);
         List<LineCut> cuts = new ArrayList<>();
         for (int i = 0; i < ofSide.size(); i++) {
-            cuts.add(cut(ofSide.get(i).name(), unwrapped.excess()[i], rule));
+            cuts.add(cut(ofSide.get(i).name(), unwrapped.phase(i, phaseUncertainty()), rule));
         }
         cuts.sort(Comparator.comparingDouble(c -> c.excess().value()));
         return new CutList(side, cuts, unwrapped.turnsKnown(), unwrapped.warnings());
     }
 
-    /** The shortest is what the others are measured against, so it has no uncertainty. */
-    private LineCut cut(String name, double excess, CutRule rule) {
-        double u = excess == 0 ? 0 : phaseUncertainty();
-        Estimate phase = new Estimate(excess, u);
+    private LineCut cut(String name, Estimate phase, CutRule rule) {
         Estimate length = PhaseLength.of(phase, phaseConstant);
         double cut = rule.roundDown(length.value());
-        double left = excess - phaseConstant.value() * cut;
-        double leftUncertainty = Math.hypot(u, cut * phaseConstant.standardUncertainty());
+        double left = phase.value() - phaseConstant.value() * cut;
+        double leftUncertainty =
+                Math.hypot(phase.standardUncertainty(), cut * phaseConstant.standardUncertainty());
         return new LineCut(name, phase, length, cut, new Estimate(left, leftUncertainty));
     }
 

@@ -2,6 +2,7 @@ package halfwidth.localizer.monitor;
 
 import halfwidth.localizer.Range;
 import halfwidth.localizer.Require;
+import halfwidth.localizer.signal.Decibel;
 
 /**
  * A change of displacement sensitivity at which the monitor has to alarm.
@@ -69,7 +70,7 @@ public record SensitivityChange(double fraction) {
      * @return the change (dB), positive = more SBO
      */
     public double sboDecibels() {
-        return 20 * Math.log10(sboAmplitudeRatio());
+        return Decibel.ofAmplitudeRatio(sboAmplitudeRatio());
     }
 
     /**

@@ -1,5 +1,7 @@
 package halfwidth.localizer.monitor;
 
+import halfwidth.localizer.line.TurnCount;
+import halfwidth.localizer.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -14,7 +16,9 @@ import java.util.Locale;
  */
 record Unwrapped(double[] excess, TurnsKnown turnsKnown, List<String> warnings) {
     private static final double TURN = 360;
-    private static final double SURE = 2;
+
+    /** Standard uncertainties that must fit within half a turn: wrong once in 300. */
+    private static final double SURE = 3;
 
     static Unwrapped of(List<ReturnLine> lines, ReturnLines set) {
         List<String> without =
@@ -79,15 +83,11 @@ record Unwrapped(double[] excess, TurnsKnown turnsKnown, List<String> warnings) 
         ReturnLine first = lines.get(0);
         List<String> warnings = new ArrayList<>();
         double[] against = new double[lines.size()];
-        for (int i = 0; i < against.length; i++) {
-            ReturnLine line = lines.get(i);
-            double longer = line.tapeLength().getAsDouble() - first.tapeLength().getAsDouble();
-            double expected = set.phaseConstant().value() * longer;
-            double phase = line.delay() - first.delay();
-            against[i] = phase + TURN * Math.rint((expected - phase) / TURN);
-            double off = Math.abs(expected - against[i]);
-            if (i > 0 && off + SURE * uncertainty(longer, set) >= TURN / 2) {
-                warnings.add(doubtful(line.name(), first.name(), off));
+        for (int i = 1; i < against.length; i++) {
+            TurnCount count = count(lines.get(i), first, set);
+            against[i] = count.electricalLength();
+            if (!count.canBeTold()) {
+                warnings.add(doubtful(lines.get(i).name(), first.name(), count));
             }
         }
         double least = Arrays.stream(against).min().orElseThrow();
@@ -96,20 +96,37 @@ record Unwrapped(double[] excess, TurnsKnown turnsKnown, List<String> warnings) 
                 excess, warnings.isEmpty() ? TurnsKnown.BY_LENGTH : TurnsKnown.NO, warnings);
     }
 
-    /** Of the phase that a difference of two lengths by tape stands for (deg). */
-    private static double uncertainty(double longer, ReturnLines set) {
+    private static TurnCount count(ReturnLine line, ReturnLine first, ReturnLines set) {
+        double longer = line.tapeLength().getAsDouble() - first.tapeLength().getAsDouble();
         double fromTape = set.phaseConstant().value() * Math.sqrt(2) * set.tapeUncertainty();
         double fromConstant = longer * set.phaseConstant().standardUncertainty();
-        return Math.hypot(Math.hypot(fromTape, fromConstant), set.phaseUncertainty());
+        double u = Math.hypot(Math.hypot(fromTape, fromConstant), set.phaseUncertainty());
+        double phase = line.delay() - first.delay();
+        return new TurnCount(
+                phase < 0 ? phase + TURN : phase,
+                TURN,
+                new Estimate(set.phaseConstant().value() * longer, u),
+                SURE);
     }
 
-    private static String doubtful(String line, String first, double off) {
+    private static String doubtful(String line, String first, TurnCount count) {
         return String.format(
                 Locale.ROOT,
-                "Length and phase of %s against %s disagree by %.0f deg: a whole turn cannot be"
-                        + " told with this tape and phase constant. Measure again before any cut.",
+                "Length and phase of %s against %s disagree by %.0f deg with a standard uncertainty"
+                        + " of %.0f deg: a whole turn cannot be told with this tape and phase"
+                        + " constant. Measure again before any cut.",
                 line,
                 first,
-                off);
+                Math.abs(count.difference()),
+                count.coarse().standardUncertainty());
+    }
+
+    /** The shortest line is what the others are measured against, so it has no uncertainty. */
+    Estimate phase(int line, double uncertainty) {
+        int shortest = 0;
+        for (int i = 1; i < excess.length; i++) {
+            shortest = excess[i] < excess[shortest] ? i : shortest;
+        }
+        return new Estimate(excess[line], line == shortest ? 0 : uncertainty);
     }
 }

@@ -5,16 +5,27 @@ import halfwidth.localizer.cut.NextCut;
 /** The feed line that is cut, from the transmitters to the antenna distribution. */
 public enum Feed {
     /** The sideband-only feed; cutting it lowers the offset needed. */
-    SBO(+1),
+    SBO(+1, "SBO feed"),
     /** The feed of carrier with sidebands; cutting it raises the offset needed. */
-    CSB(-1),
+    CSB(-1, "CSB feed"),
     /** Neither feed needs a cut. */
-    NEITHER(0);
+    NEITHER(0, "neither feed");
 
     private final int direction;
+    private final String words;
 
-    Feed(int direction) {
+    Feed(int direction, String words) {
         this.direction = direction;
+        this.words = words;
+    }
+
+    /**
+     * Returns what the crew calls it.
+     *
+     * @return for example "SBO feed"
+     */
+    public String words() {
+        return words;
     }
 
     /**

@@ -28,7 +28,7 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
      * @throws IllegalArgumentException if there is no row; a total cut shrinks; the data sheet's β
      *     is not above 0 and at most 1000 deg/m; the resolution is not above 0 and at most 90 deg;
      *     or a transmitter's offset moved the wrong way, less than half or more than twice as far
-     *     as the data sheet says, by more than two standard uncertainties
+     *     as the data sheet says, by more than three standard uncertainties
      */
     public FeedCutSeries {
         rows = List.copyOf(rows);
@@ -119,9 +119,24 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
      * @return what is left to take away (deg), positive = by cutting the SBO feed
      */
     public Estimate aim() {
+        return aimAt(lastCut());
+    }
+
+    /**
+     * Predicts the middle of the offsets after the next cut; the transmitters stay {@link
+     * #halfSpread()} either side of it.
+     *
+     * @param next the cut to be made
+     * @return what will be left to take away (deg), positive = by cutting the SBO feed
+     */
+    public Estimate aimAfter(NextCut next) {
+        return aimAt(lastCut() + next.direction() * next.length());
+    }
+
+    private Estimate aimAt(double netCut) {
         CommonSlope fit = fit();
         Estimate beta = phaseConstant();
-        double reach = lastCut() - fit.centreX();
+        double reach = netCut - fit.centreX();
         return new Estimate(
                 fit.centreY() - beta.value() * reach,
                 Math.hypot(fit.centreUncertainty(deviation()), reach * beta.standardUncertainty()));

@@ -3,6 +3,7 @@ package halfwidth.localizer.transmit;
 import halfwidth.localizer.Range;
 import halfwidth.localizer.Require;
 import halfwidth.localizer.cut.CutRule;
+import halfwidth.localizer.cut.NextCut;
 import halfwidth.localizer.cut.PhaseLength;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.DoubleSummaryStatistics;
@@ -103,15 +104,17 @@ public record FeedTrim(List<Double> offsets, double resolution) {
     }
 
     /**
-     * Returns what to cut first: the rule's fraction of the whole, in whole steps of the tool.
+     * Returns the first cut: the rule's fraction of the whole, in whole steps of the tool.
      *
      * @param phaseConstant β of the feed (deg/m), above 0
      * @param rule how carefully the line is cut
-     * @return the first cut (m), 0 when the trim is within the rule's target or smallest cut
+     * @return the cut, or why there is none; {@link Feed#of} tells of which feed
      * @throws IllegalArgumentException if the phase constant is not above 0 and at most 1000 deg/m
      */
-    public double firstCut(Estimate phaseConstant, CutRule rule) {
-        return rule.first(length(phaseConstant), aim().value()).length();
+    public NextCut firstCut(Estimate phaseConstant, CutRule rule) {
+        double left = feed() == Feed.NEITHER ? 0 : aim().value();
+        Estimate phase = new Estimate(left, aim().standardUncertainty());
+        return rule.first(PhaseLength.of(phase, phaseConstant), left);
     }
 
     /**

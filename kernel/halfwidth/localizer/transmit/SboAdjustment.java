@@ -1,5 +1,8 @@
 package halfwidth.localizer.transmit;
 
+import halfwidth.localizer.uncertainty.Estimate;
+import halfwidth.localizer.uncertainty.Propagation;
+import halfwidth.localizer.uncertainty.Quantity;
 import java.util.Locale;
 
 /**
@@ -9,7 +12,7 @@ import java.util.Locale;
  * @param control the control that sets it
  * @param present the present setting (unit of the control's scale)
  */
-public record SboAdjustment(WidthSetting width, SboControl control, double present) {
+public record SboAdjustment(WidthCorrection width, SboControl control, double present) {
 
     /**
      * @throws IllegalArgumentException if the present setting is not finite, or not above 0 on a
@@ -22,10 +25,14 @@ public record SboAdjustment(WidthSetting width, SboControl control, double prese
     /**
      * Returns the setting that the amplitude ratio asks for.
      *
-     * @return the setting before rounding to the control's step (unit of the scale)
+     * @return the setting before rounding to the control's step (unit of the scale), with the
+     *     standard uncertainty that the receiver's resolution leaves (JCGM 100:2008, equation (10))
      */
-    public double exactSetting() {
-        return control.scale().changed(present, width.amplitudeRatio().value());
+    public Estimate exactSetting() {
+        return Propagation.of(
+                        x -> control.scale().changed(present, x[0]),
+                        Quantity.of("amplitude ratio", width.amplitudeRatio()))
+                .result();
     }
 
     /**
@@ -34,7 +41,7 @@ public record SboAdjustment(WidthSetting width, SboControl control, double prese
      * @return the setting (unit of the scale)
      */
     public double settingToMake() {
-        return control.nearest(exactSetting());
+        return control.nearest(exactSetting().value());
     }
 
     /**
@@ -43,7 +50,7 @@ public record SboAdjustment(WidthSetting width, SboControl control, double prese
      * @return false when {@link #settingToMake()} is only the end of the range
      */
     public boolean reachable() {
-        return control.range().contains(exactSetting());
+        return control.range().contains(exactSetting().value());
     }
 
     /**
@@ -58,7 +65,7 @@ public record SboAdjustment(WidthSetting width, SboControl control, double prese
                         "from %s to %s (exactly %.4g)",
                         number(present),
                         number(settingToMake()),
-                        exactSetting());
+                        exactSetting().value());
         if (reachable()) {
             return "Set the SBO control " + change + ".";
         }
@@ -68,7 +75,7 @@ public record SboAdjustment(WidthSetting width, SboControl control, double prese
                         + " gain elsewhere before setting it to its end.",
                 number(control.range().least()),
                 number(control.range().most()),
-                exactSetting());
+                exactSetting().value());
     }
 
     /**

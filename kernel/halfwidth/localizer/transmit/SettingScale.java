@@ -1,6 +1,7 @@
 package halfwidth.localizer.transmit;
 
 import halfwidth.localizer.Require;
+import halfwidth.localizer.signal.Decibel;
 
 /**
  * What a transmitter's SBO setting is a scale of.
@@ -19,16 +20,16 @@ public enum SettingScale {
     /** SBO amplitude relative to any reference, as a plain number. */
     RELATIVE_AMPLITUDE(1, 0),
     /** Decibels of SBO level, more is more: 20 log10 of amplitude. */
-    LEVEL_DECIBELS(0, 20),
+    LEVEL_DECIBELS(0, 1),
     /** Decibels of attenuation in the SBO path, more is less: −20 log10 of amplitude. */
-    ATTENUATION_DECIBELS(0, -20);
+    ATTENUATION_DECIBELS(0, -1);
 
     private final int power;
-    private final int decibels;
+    private final int sense;
 
-    SettingScale(int power, int decibels) {
+    SettingScale(int power, int sense) {
         this.power = power;
-        this.decibels = decibels;
+        this.sense = sense;
     }
 
     /**
@@ -46,7 +47,7 @@ public enum SettingScale {
         Require.above("amplitude ratio", amplitudeRatio, 0, "");
         return power > 0
                 ? setting * Math.pow(amplitudeRatio, power)
-                : setting + decibels * Math.log10(amplitudeRatio);
+                : setting + sense * Decibel.ofAmplitudeRatio(amplitudeRatio);
     }
 
     /**
@@ -61,7 +62,9 @@ public enum SettingScale {
     public double amplitudeRatio(double from, double to) {
         check(from);
         check(to);
-        return power > 0 ? Math.pow(to / from, 1.0 / power) : Math.pow(10, (to - from) / decibels);
+        return power > 0
+                ? Math.pow(to / from, 1.0 / power)
+                : Decibel.toAmplitudeRatio(sense * (to - from));
     }
 
     private void check(double setting) {

@@ -2,6 +2,7 @@ package halfwidth.localizer.transmit;
 
 import halfwidth.localizer.Range;
 import halfwidth.localizer.Require;
+import halfwidth.localizer.signal.Decibel;
 import halfwidth.localizer.uncertainty.Estimate;
 
 /**
@@ -16,13 +17,13 @@ import halfwidth.localizer.uncertainty.Estimate;
  * @param measured DDM at the two points
  * @param target the deflection wanted at each of them (1), above 0
  */
-public record WidthSetting(BothSides measured, double target) {
+public record WidthCorrection(BothSides measured, double target) {
 
     /**
      * @throws IllegalArgumentException if the target is not above 0 and at most 1, or the measured
      *     deflection is not above the receiver's resolution
      */
-    public WidthSetting {
+    public WidthCorrection {
         Require.above("target deflection", target, 0, "");
         Require.within("target deflection", target, new Range(0, 1), "");
         double deflection = measured.deflection().value();
@@ -65,7 +66,7 @@ public record WidthSetting(BothSides measured, double target) {
     public Estimate decibels() {
         Estimate a = amplitudeRatio();
         return new Estimate(
-                20 * Math.log10(a.value()),
+                Decibel.ofAmplitudeRatio(a.value()),
                 20 / Math.log(10) * a.standardUncertainty() / a.value());
     }
 

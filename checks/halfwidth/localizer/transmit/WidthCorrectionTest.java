@@ -12,9 +12,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-class WidthSettingTest {
-    private static WidthSetting course(double on150, double on90) {
-        return new WidthSetting(new BothSides(on150, on90, 0.001), Ddm.COURSE_SECTOR_EDGE);
+class WidthCorrectionTest {
+    private static WidthCorrection course(double on150, double on90) {
+        return new WidthCorrection(new BothSides(on150, on90, 0.001), Ddm.COURSE_SECTOR_EDGE);
     }
 
     /**
@@ -31,7 +31,7 @@ class WidthSettingTest {
     })
     void bringsAWidthBackByItsRatio(double width, double decibels, double power) {
         double deflection = 0.155 / width;
-        WidthSetting setting = course(deflection, -deflection);
+        WidthCorrection setting = course(deflection, -deflection);
         assertEquals(width, setting.amplitudeRatio().value(), 1e-12);
         assertEquals(width, setting.widthRatio().value(), 1e-12);
         assertEquals(power, setting.powerRatio().value(), 1e-12);
@@ -40,7 +40,7 @@ class WidthSettingTest {
 
     @Test
     void setsBothSidesTogetherAndReportsTheirDifference() {
-        WidthSetting setting = course(0.165, -0.145);
+        WidthCorrection setting = course(0.165, -0.145);
         assertEquals(1, setting.amplitudeRatio().value(), 1e-12);
         assertEquals(0.010, setting.centring().value(), 1e-12);
         // 0.165 of 0.310.
@@ -51,7 +51,7 @@ class WidthSettingTest {
     void carriesTheResolutionOfTheReceiver() {
         // u(d) = 0.001/√24 = 0.000204124; relative 0.00131693, twice that in power, and
         // 20/ln 10 = 8.685890 times that in dB.
-        WidthSetting setting = course(0.155, -0.155);
+        WidthCorrection setting = course(0.155, -0.155);
         assertEquals(0.00131693, setting.amplitudeRatio().standardUncertainty(), 1e-8);
         assertEquals(0.00263386, setting.powerRatio().standardUncertainty(), 1e-8);
         assertEquals(0.0114387, setting.decibels().standardUncertainty(), 1e-7);
@@ -82,7 +82,9 @@ class WidthSettingTest {
         // 0.140 is to become 0.155: power × (0.155/0.140)² = 1.225765, 2 W to 2.45153 W.
         SboControl control = new SboControl(SettingScale.POWER_WATTS, 0.1, new Range(0.1, 5));
         SboAdjustment made = new SboAdjustment(course(0.140, -0.140), control, 2);
-        assertEquals(2.45153, made.exactSetting(), 0.00001);
+        assertEquals(2.45153, made.exactSetting().value(), 0.00001);
+        // Twice the relative uncertainty of the deflection: 2 × (0.001/√24)/0.140 of 2.45153 W.
+        assertEquals(0.0071488, made.exactSetting().standardUncertainty(), 1e-6);
         assertEquals(2.5, made.settingToMake(), 1e-12);
         assertTrue(made.reachable());
         // √(2.5/2) × 0.140
@@ -122,7 +124,7 @@ class WidthSettingTest {
         assertThrows(IllegalArgumentException.class, () -> course(Double.NaN, -0.1));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new WidthSetting(new BothSides(0.1, -0.1, 0.001), 0));
+                () -> new WidthCorrection(new BothSides(0.1, -0.1, 0.001), 0));
         assertThrows(IllegalArgumentException.class, () -> SettingScale.POWER_WATTS.changed(0, 1));
         assertThrows(
                 IllegalArgumentException.class,

@@ -1,7 +1,7 @@
 package halfwidth.localizer.cut;
 
 /** What a series of cuts has come to. */
-public enum Verdict {
+public enum CutVerdict {
     /** Cut again where the last cut was made (or make the first one). */
     CUT,
     /** More was cut than was needed: the other line is cut next. */
