@@ -30,7 +30,7 @@ class FaultTest {
     void changesAllFeedsOfAnElementByDecibelsAndDegrees() {
         ArrayModel weak = ARRAY.with(Fault.amplitudeChange(8, -6.0206));
         assertEquals(0.5, weak.course().csb().get(7).amplitude(), 1e-6);
-        assertEquals(0.0108, weak.course().sbo().get(7).amplitude(), 1e-7);
+        assertEquals(0.01095, weak.course().sbo().get(7).amplitude(), 1e-7);
         ArrayModel early = ARRAY.with(Fault.phaseChange(8, 12));
         assertEquals(12, early.course().csb().get(7).phase(), 1e-12);
         assertEquals(-78, early.clearance().orElseThrow().sbo().get(7).phase(), 1e-12);

@@ -1,0 +1,59 @@
+package halfwidth.localizer.pattern;
+
+import halfwidth.localizer.Range;
+import halfwidth.localizer.Require;
+
+/** Finds where guidance is weakest. */
+final class ClearanceSearch {
+    /** DDM up to which the course must be straight and below which it must not fall to 10° (1). */
+    private static final double INNER_DDM = 0.180;
+
+    private static final Range INNER = new Range(0, 10);
+    private static final Range OUTER = new Range(10, Scan.LIMIT);
+    private static final Range ALL = new Range(0, Scan.LIMIT);
+    private static final Range WIDTHS = new Range(0.1, Scan.LIMIT);
+
+    private ClearanceSearch() {}
+
+    static SideClearance least(Scan scan, Side side, Range sector) {
+        Require.within("start of the sector", sector.least(), ALL, "deg");
+        Require.within("end of the sector", sector.most(), ALL, "deg");
+        Require.within("width of the sector", sector.width(), WIDTHS, "deg");
+        return search(scan, side, sector);
+    }
+
+    static SideClearance outer(Scan scan, Side side) {
+        return search(scan, side, OUTER);
+    }
+
+    static SideClearance inner(Scan scan, Side side) {
+        double greatest = 0;
+        double there = 0;
+        for (double azimuth : scan.outwards(side, INNER)) {
+            double ddm = side.sign() * scan.ddm(azimuth);
+            if (ddm > greatest) {
+                greatest = ddm;
+                there = azimuth;
+            }
+            if (ddm >= INNER_DDM) {
+                return search(scan, side, new Range(side.sign() * azimuth, INNER.most()));
+            }
+        }
+        Range rest = new Range(side.sign() * there, INNER.most());
+        return new SideClearance(side, rest, greatest, there);
+    }
+
+    private static SideClearance search(Scan scan, Side side, Range sector) {
+        double best = side.sign() * sector.least();
+        for (double azimuth : scan.outwards(side, sector)) {
+            if (side.sign() * (scan.ddm(azimuth) - scan.ddm(best)) < 0) {
+                best = azimuth;
+            }
+        }
+        double refined = scan.leastNear(side, best, sector);
+        if (side.sign() * (scan.ddm(refined) - scan.ddm(best)) < 0) {
+            best = refined;
+        }
+        return new SideClearance(side, sector, side.sign() * scan.ddm(best), best);
+    }
+}

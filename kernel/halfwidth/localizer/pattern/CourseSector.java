@@ -1,0 +1,59 @@
+package halfwidth.localizer.pattern;
+
+import halfwidth.localizer.Require;
+
+/**
+ * The sector between the two half-width points, where the DDM is 0.155.
+ *
+ * @param courseLine azimuth where the DDM is 0 (deg)
+ * @param slope how fast the DDM rises there (1/deg)
+ * @param edge90 azimuth of the half-width point on the 90 Hz side (deg)
+ * @param edge150 azimuth of the half-width point on the 150 Hz side (deg)
+ * @param linearity the largest distance of the DDM from the straight line fitted between the edges
+ *     (1)
+ */
+public record CourseSector(
+        double courseLine, double slope, double edge90, double edge150, double linearity) {
+
+    /**
+     * Returns the course width.
+     *
+     * @return the angle from edge to edge (deg)
+     */
+    public double width() {
+        return edge150 - edge90;
+    }
+
+    /**
+     * Returns which part of the width is on the 90 Hz side of the course line.
+     *
+     * @return the part (1); 0.5 for equal sides
+     */
+    public double symmetry() {
+        return (courseLine - edge90) / width();
+    }
+
+    /**
+     * Returns the displacement sensitivity: slope · (180/π) cos²(courseLine)/distance, for a
+     * displacement y = distance · tan θ.
+     *
+     * @param distance from the array to the reference datum along the course line (m), above 0
+     * @return the rise of the DDM across the course line (1/m)
+     */
+    public double slopePerMetre(double distance) {
+        Require.above("distance", distance, 0, "m");
+        double cosine = Math.cos(Math.toRadians(courseLine));
+        return Math.toDegrees(slope) * cosine * cosine / distance;
+    }
+
+    /**
+     * Returns how far the course line is from azimuth 0, across the course.
+     *
+     * @param distance from the array along azimuth 0 (m), above 0
+     * @return the offset (m), positive on the 150 Hz side
+     */
+    public double courseOffset(double distance) {
+        Require.above("distance", distance, 0, "m");
+        return distance * Math.tan(Math.toRadians(courseLine));
+    }
+}
