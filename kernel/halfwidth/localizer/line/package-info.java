@@ -1,2 +1,5 @@
-/** Coaxial lines: phase constant, electrical and physical length, phases known modulo a turn. */
+/**
+ * Coaxial lines: phase constant, electrical and physical length, lengths as they are cut, phases
+ * known modulo a turn, and what a phase slope over frequency tells of the turns.
+ */
 package halfwidth.localizer.line;

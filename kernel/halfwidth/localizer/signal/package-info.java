@@ -1,2 +1,5 @@
-/** The two-tone signal: DDM, its indicator current, sum and depths of modulation. */
+/**
+ * The two-tone signal: DDM, its indicator current and its spoken form, depths and their sum, what
+ * carrier and sidebands make of each other, and levels in decibels.
+ */
 package halfwidth.localizer.signal;

@@ -1,0 +1,152 @@
+package halfwidth.localizer.sweep;
+
+import static halfwidth.localizer.sweep.SweepExamples.course;
+import static halfwidth.localizer.sweep.SweepExamples.sweep;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import halfwidth.localizer.limits.Limits;
+import halfwidth.localizer.signal.Tone;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+
+/** ICAO Annex 10 Vol I, 3.1.3.7.3: 0.180 once reached to 10°, then 0.155 to 35°. */
+class ClearanceJudgementTest {
+    private static final List<ClearanceSector> ANNEX10 =
+            ClearanceSector.annex10(Limits.published());
+
+    private static ClearanceJudgement judge(Sweep sweep) {
+        return ClearanceJudgement.of(sweep, ANNEX10);
+    }
+
+    /** A course of 4° that meets everything, with one reading set. */
+    private static Sweep with(double azimuth, double ddm) {
+        return sweep(a -> a == azimuth ? ddm : course(a, 2, 0));
+    }
+
+    private static Verdict at(ClearanceJudgement judgement, double azimuth) {
+        return judgement.points().stream()
+                .filter(point -> point.reading().azimuth() == azimuth)
+                .findFirst()
+                .orElseThrow()
+                .verdict();
+    }
+
+    private static ClearanceMinimum minimum(ClearanceJudgement judgement, int sector, Tone side) {
+        return judgement.minima().stream()
+                .filter(one -> one.sector().equals(ANNEX10.get(sector)) && one.side() == side)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void isMetByAWholesomeCourse() {
+        ClearanceJudgement judgement = judge(with(0, 0));
+
+        assertEquals(Verdict.MET, judgement.verdict());
+        assertTrue(judgement.notMet().isEmpty());
+        // 0.155 · 2.5/2 = 0.19375 is the first past 0.180; the readings before it have no limit.
+        assertEquals(Verdict.MET, at(judgement, 2.5));
+        assertEquals(Verdict.NOT_JUDGED, at(judgement, 2));
+        assertEquals(0.19375, minimum(judgement, 0, Tone.HZ_150).clearance().get(), 1e-12);
+        assertEquals(0.22, minimum(judgement, 1, Tone.HZ_90).clearance().get(), 1e-12);
+    }
+
+    @Test
+    void isNotMetByADipOnEitherSide() {
+        ClearanceJudgement judgement = judge(with(-7, -0.179));
+
+        assertEquals(Verdict.NOT_MET, judgement.verdict());
+        assertEquals(Verdict.NOT_MET, at(judgement, -7));
+        assertEquals(Verdict.NOT_MET, minimum(judgement, 0, Tone.HZ_90).verdict());
+        assertEquals(Verdict.MET, minimum(judgement, 0, Tone.HZ_150).verdict());
+        assertEquals(-7, minimum(judgement, 0, Tone.HZ_90).lowest().get().azimuth());
+    }
+
+    @Test
+    void isEasierBeyondTenDegrees() {
+        assertEquals(Verdict.MET, at(judge(with(15, 0.16)), 15));
+        assertEquals(Verdict.NOT_MET, at(judge(with(15, 0.154)), 15));
+        // 10° itself belongs to the inner sector, 35° to the outer one.
+        assertEquals(Verdict.NOT_MET, at(judge(with(10, 0.16)), 10));
+        assertEquals(Verdict.MET, at(judge(with(35, 0.155)), 35));
+    }
+
+    @Test
+    void isNotMetWhereTheWrongTonePredominates() {
+        ClearanceJudgement judgement = judge(with(20, -0.3));
+
+        assertEquals(Verdict.NOT_MET, at(judgement, 20));
+        assertEquals(-0.3, minimum(judgement, 1, Tone.HZ_150).clearance().get(), 1e-15);
+    }
+
+    @Test
+    void doesNotJudgeAMissingReadingNorTheWholeWithoutIt() {
+        ClearanceJudgement judgement = judge(SweepExamples.without(with(0, 0), 20));
+
+        assertEquals(Verdict.NOT_JUDGED, at(judgement, 20));
+        assertEquals(Verdict.NOT_JUDGED, judgement.verdict());
+        assertEquals(Verdict.MET, minimum(judgement, 1, Tone.HZ_150).verdict());
+        assertEquals(1, minimum(judgement, 1, Tone.HZ_150).missing());
+        assertEquals(List.of(SweepReading.missing(20)), judgement.missing());
+    }
+
+    @Test
+    void isNotMetWhereTheInnerLimitIsNeverReached() {
+        ClearanceJudgement judgement =
+                judge(sweep(a -> Math.max(-0.17, Math.min(0.17, 0.155 * a / 2))));
+
+        assertEquals(Verdict.NOT_MET, judgement.verdict());
+        assertEquals(Verdict.NOT_MET, minimum(judgement, 0, Tone.HZ_150).verdict());
+        assertEquals(Verdict.MET, minimum(judgement, 1, Tone.HZ_150).verdict());
+    }
+
+    @Test
+    void cannotJudgeASweepThatEndsBeforeTheLimitIsReached() {
+        Sweep narrow = Sweep.ofColumns(new double[] {-1, 0, 1}, new double[] {-0.08, 0, 0.08});
+
+        assertEquals(Verdict.NOT_JUDGED, judge(narrow).verdict());
+        assertTrue(minimum(judge(narrow), 0, Tone.HZ_150).lowest().isEmpty());
+    }
+
+    @Test
+    void takesTheFaaLimitsInMicroamps() {
+        // 175 µA are 0.18083 DDM: what just meets 0.180 fails it.
+        List<ClearanceSector> faa = ClearanceSector.faa(Limits.published());
+        assertEquals(0.18083, faa.get(0).leastDdm(), 5e-6);
+        assertEquals(0.155, faa.get(1).leastDdm(), 1e-12);
+        assertEquals(Verdict.MET, judge(with(7, 0.1805)).verdict());
+        assertEquals(Verdict.NOT_MET, ClearanceJudgement.of(with(7, 0.1805), faa).verdict());
+    }
+
+    @Property
+    void mirrorsWithTheSweep(@ForAll @DoubleRange(min = -0.3, max = 0.3) double ddm) {
+        ClearanceJudgement judgement = judge(with(6, ddm));
+        ClearanceJudgement mirrored = judge(with(6, ddm).mirrored());
+
+        assertEquals(judgement.verdict(), mirrored.verdict());
+        for (int sector = 0; sector < 2; sector++) {
+            assertEquals(
+                    minimum(judgement, sector, Tone.HZ_90).clearance(),
+                    minimum(mirrored, sector, Tone.HZ_150).clearance());
+        }
+    }
+
+    @Property
+    void keepsItsNumbersWhenMissingReadingsAreAdded(
+            @ForAll @DoubleRange(min = -34.98, max = 34.98) double azimuth) {
+        Sweep sweep = with(-7, -0.179);
+        ClearanceJudgement judgement = judge(sweep);
+        ClearanceJudgement gappy = judge(SweepExamples.withMissing(sweep, azimuth + 0.001));
+
+        for (int i = 0; i < judgement.minima().size(); i++) {
+            assertEquals(judgement.minima().get(i).lowest(), gappy.minima().get(i).lowest());
+            assertEquals(judgement.minima().get(i).verdict(), gappy.minima().get(i).verdict());
+        }
+        assertEquals(judgement.notMet(), gappy.notMet());
+        assertEquals(1, gappy.missing().size());
+    }
+}

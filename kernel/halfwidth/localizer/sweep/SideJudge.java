@@ -1,0 +1,91 @@
+package halfwidth.localizer.sweep;
+
+import halfwidth.localizer.signal.Tone;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Judges the readings of one sector on one side, outward from the course line. */
+final class SideJudge {
+    private final ClearanceSector sector;
+    private final Tone side;
+    private final List<SweepReading> inSector = new ArrayList<>();
+    private boolean readBeyond;
+
+    SideJudge(Sweep sweep, ClearanceSector sector, Tone side) {
+        this.sector = sector;
+        this.side = side;
+        for (SweepReading reading : sweep.readings()) {
+            if (reading.azimuth() * side.sign() <= 0) {
+                continue;
+            }
+            if (sector.contains(reading.azimuth())) {
+                inSector.add(reading);
+            }
+            readBeyond |=
+                    !reading.isMissing() && Math.abs(reading.azimuth()) >= sector.azimuths().most();
+        }
+        inSector.sort(Comparator.comparingDouble(reading -> Math.abs(reading.azimuth())));
+    }
+
+    List<PointVerdict> points() {
+        double from = firstReached();
+        return inSector.stream().map(reading -> judge(reading, from)).toList();
+    }
+
+    ClearanceMinimum minimum() {
+        List<PointVerdict> judged =
+                points().stream().filter(p -> p.verdict() != Verdict.NOT_JUDGED).toList();
+        Optional<SweepReading> lowest =
+                judged.stream()
+                        .map(PointVerdict::reading)
+                        .min(Comparator.comparingDouble(this::clearance));
+        Verdict verdict =
+                lowest.map(reading -> isMet(reading) ? Verdict.MET : Verdict.NOT_MET)
+                        .orElse(Verdict.NOT_JUDGED);
+        int missing = (int) inSector.stream().filter(SweepReading::isMissing).count();
+        return new ClearanceMinimum(sector, side, lowest, missing, verdict);
+    }
+
+    /**
+     * The azimuth from which the limit holds. If it was never reached although readings went on
+     * beyond the sector, it holds for the outermost reading, which fails it.
+     */
+    private double firstReached() {
+        if (!sector.onceReached()) {
+            return 0;
+        }
+        List<SweepReading> present = inSector.stream().filter(one -> !one.isMissing()).toList();
+        for (SweepReading reading : present) {
+            if (isMet(reading)) {
+                return Math.abs(reading.azimuth());
+            }
+        }
+        return present.isEmpty() || !readBeyond
+                ? Double.POSITIVE_INFINITY
+                : Math.abs(present.get(present.size() - 1).azimuth());
+    }
+
+    private PointVerdict judge(SweepReading reading, double from) {
+        if (reading.isMissing()) {
+            return new PointVerdict(reading, Verdict.NOT_JUDGED, "reading missing");
+        }
+        if (Math.abs(reading.azimuth()) < from) {
+            return new PointVerdict(
+                    reading,
+                    Verdict.NOT_JUDGED,
+                    "before " + sector.limit().words() + " is first reached");
+        }
+        return new PointVerdict(
+                reading, isMet(reading) ? Verdict.MET : Verdict.NOT_MET, sector.limit().words());
+    }
+
+    private boolean isMet(SweepReading reading) {
+        return clearance(reading) >= sector.leastDdm();
+    }
+
+    private double clearance(SweepReading reading) {
+        return reading.value() * side.sign();
+    }
+}
