@@ -11,6 +11,7 @@ import halfwidth.localizer.array.Current;
 import halfwidth.localizer.array.ElementPattern;
 import halfwidth.localizer.array.Fault;
 import halfwidth.localizer.array.FeedPath;
+import halfwidth.localizer.signal.Tone;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -40,13 +41,13 @@ class ArrayPatternTest {
     @Test
     void findsTheHalfWidthPointsOfAClosedForm() {
         double x = 0.75 * WAVELENGTH;
-        CourseSector sector = ArrayPattern.farField(threeElements(x, 0.06)).courseSector();
+        PredictedCourse sector = ArrayPattern.farField(threeElements(x, 0.06)).course();
         double edge = azimuthOf(Math.asin(0.155 / 0.24) / (2 * Math.PI * 0.75));
         assertEquals(0, sector.courseLine(), 1e-9);
         assertEquals(edge, sector.edge150(), 1e-8);
         assertEquals(-edge, sector.edge90(), 1e-8);
         assertEquals(2 * edge, sector.width(), 1e-8);
-        assertEquals(0.5, sector.symmetry(), 1e-9);
+        assertEquals(50, sector.symmetry(Tone.HZ_90), 1e-6);
         // d/dθ of 4 b sin(k x sin θ) at 0: 4 b k x, per radian.
         double slope = Math.toRadians(4 * 0.06 * 2 * Math.PI * 0.75);
         assertEquals(slope, sector.slope(), slope * 1e-6);
@@ -58,7 +59,7 @@ class ArrayPatternTest {
     @Test
     void measuresLinearityAsTheLargestDistanceFromTheFittedLine() {
         double x = 0.75 * WAVELENGTH;
-        CourseSector sector = ArrayPattern.farField(threeElements(x, 0.06)).courseSector();
+        PredictedCourse sector = ArrayPattern.farField(threeElements(x, 0.06)).course();
         double z = Math.asin(0.155 / 0.24);
         double a = 3 * (Math.sin(z) - z * Math.cos(z)) / (z * z * z);
         double between = Math.acos(a);
@@ -109,7 +110,7 @@ class ArrayPatternTest {
                 array.with(Fault.phaseChange(1, 10).on(FeedPath.COURSE_SBO))
                         .with(Fault.phaseChange(3, -10).on(FeedPath.COURSE_SBO));
         double expected = azimuthOf(Math.toRadians(10) / (2 * Math.PI * 0.75));
-        CourseSector sector = ArrayPattern.farField(moved).courseSector();
+        PredictedCourse sector = ArrayPattern.farField(moved).course();
         assertEquals(expected, sector.courseLine(), 1e-8);
         assertEquals(3000 * Math.tan(Math.toRadians(expected)), sector.courseOffset(3000), 1e-5);
     }
@@ -118,13 +119,13 @@ class ArrayPatternTest {
     void findsTheLeastDdmOfASectorWhereverItIs() {
         ArrayPattern pattern = ArrayPattern.farField(threeElements(2 * WAVELENGTH, 0.1));
         // sin(4π sin θ) is least, −1, where sin θ = 3/8; DDM = −0.4 there.
-        SideClearance inside = pattern.leastDdm(Side.HZ_150, new Range(15, 30));
+        SideClearance inside = pattern.leastDdm(Tone.HZ_150, new Range(15, 30));
         assertEquals(-0.4, inside.leastDdm(), 1e-9);
         assertEquals(azimuthOf(0.375), inside.azimuth(), 1e-3);
-        SideClearance mirrored = pattern.leastDdm(Side.HZ_90, new Range(15, 30));
+        SideClearance mirrored = pattern.leastDdm(Tone.HZ_90, new Range(15, 30));
         assertEquals(-0.4, mirrored.leastDdm(), 1e-9);
         assertEquals(-azimuthOf(0.375), mirrored.azimuth(), 1e-3);
-        SideClearance atTheStart = pattern.leastDdm(Side.HZ_150, new Range(1, 5));
+        SideClearance atTheStart = pattern.leastDdm(Tone.HZ_150, new Range(1, 5));
         double first = 0.4 * Math.sin(4 * Math.PI * Math.sin(Math.toRadians(1)));
         assertEquals(first, atTheStart.leastDdm(), 1e-9);
     }
@@ -141,10 +142,10 @@ class ArrayPatternTest {
     @Test
     void refusesAPatternWithoutASector() {
         ArrayPattern narrow = ArrayPattern.farField(threeElements(0.75 * WAVELENGTH, 0.01));
-        assertThrows(IllegalArgumentException.class, narrow::courseSector);
+        assertThrows(IllegalArgumentException.class, narrow::course);
         assertThrows(
                 IllegalArgumentException.class,
-                () -> narrow.leastDdm(Side.HZ_90, new Range(10, 36)));
+                () -> narrow.leastDdm(Tone.HZ_90, new Range(10, 36)));
     }
 
     @Test

@@ -97,7 +97,7 @@ class ToleranceStudyTest {
         double ratio = result.width().standardDeviation() / independent;
         assertEquals(Math.sqrt(2 / 1.5), ratio, 2 * SAMPLING);
         assertEquals(0, result.courseShift().percentile(99), result.courseShift().resolution());
-        assertEquals(0.5, result.symmetry().percentile(1), 2e-4);
+        assertEquals(50, result.symmetry90().percentile(1), 0.02);
     }
 
     /** An element's cable moves its CSB and SBO alike: the pair's phase difference to itself. */

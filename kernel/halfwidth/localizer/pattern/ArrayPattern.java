@@ -6,6 +6,7 @@ import halfwidth.localizer.array.ArrayModel;
 import halfwidth.localizer.array.Detector;
 import halfwidth.localizer.array.Prediction;
 import halfwidth.localizer.signal.Ddm;
+import halfwidth.localizer.signal.Tone;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -143,14 +144,14 @@ public final class ArrayPattern {
      * @return the course sector
      * @throws IllegalArgumentException if there is no course line, or a side does not reach 0.155
      */
-    public CourseSector courseSector() {
+    public PredictedCourse course() {
         double line = courseLine();
-        double edge90 = firstReaching(Side.HZ_90, Ddm.COURSE_SECTOR_EDGE, line);
-        double edge150 = firstReaching(Side.HZ_150, Ddm.COURSE_SECTOR_EDGE, line);
-        return new CourseSector(line, slope(line), edge90, edge150, linearity(edge90, edge150));
+        double edge90 = firstReaching(Tone.HZ_90, Ddm.COURSE_SECTOR_EDGE, line);
+        double edge150 = firstReaching(Tone.HZ_150, Ddm.COURSE_SECTOR_EDGE, line);
+        return new PredictedCourse(line, slope(line), edge90, edge150, linearity(edge90, edge150));
     }
 
-    private double firstReaching(Side side, double level, double line) {
+    private double firstReaching(Tone side, double level, double line) {
         int sign = side.sign();
         return scan.crossings(sign * level).stream()
                 .filter(azimuth -> sign * azimuth > sign * line)
@@ -160,9 +161,9 @@ public final class ArrayPattern {
                                 new IllegalArgumentException(
                                         "DDM must reach "
                                                 + level
-                                                + " on side "
-                                                + side
-                                                + " within 35°"));
+                                                + " on the "
+                                                + side.spoken()
+                                                + " Hz side within 35°"));
     }
 
     private double linearity(double from, double to) {
@@ -182,12 +183,12 @@ public final class ArrayPattern {
     /**
      * Returns the least DDM of a sector on one side.
      *
-     * @param side which side
+     * @param side which side, by the tone that should predominate there
      * @param sector between which angles from azimuth 0 (deg), 0 to 35
      * @return the least DDM and where it is
      * @throws IllegalArgumentException if the sector is not within 0 to 35° or narrower than 0.1°
      */
-    public SideClearance leastDdm(Side side, Range sector) {
+    public SideClearance leastDdm(Tone side, Range sector) {
         return ClearanceSearch.least(scan, side, sector);
     }
 
@@ -204,9 +205,9 @@ public final class ArrayPattern {
      */
     public List<SideClearance> clearances() {
         return List.of(
-                ClearanceSearch.inner(scan, Side.HZ_90),
-                ClearanceSearch.inner(scan, Side.HZ_150),
-                ClearanceSearch.outer(scan, Side.HZ_90),
-                ClearanceSearch.outer(scan, Side.HZ_150));
+                ClearanceSearch.inner(scan, Tone.HZ_90),
+                ClearanceSearch.inner(scan, Tone.HZ_150),
+                ClearanceSearch.outer(scan, Tone.HZ_90),
+                ClearanceSearch.outer(scan, Tone.HZ_150));
     }
 }

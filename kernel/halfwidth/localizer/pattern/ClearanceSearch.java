@@ -2,6 +2,7 @@ package halfwidth.localizer.pattern;
 
 import halfwidth.localizer.Range;
 import halfwidth.localizer.Require;
+import halfwidth.localizer.signal.Tone;
 
 /** Finds where guidance is weakest. */
 final class ClearanceSearch {
@@ -15,18 +16,18 @@ final class ClearanceSearch {
 
     private ClearanceSearch() {}
 
-    static SideClearance least(Scan scan, Side side, Range sector) {
+    static SideClearance least(Scan scan, Tone side, Range sector) {
         Require.within("start of the sector", sector.least(), ALL, "deg");
         Require.within("end of the sector", sector.most(), ALL, "deg");
         Require.within("width of the sector", sector.width(), WIDTHS, "deg");
         return search(scan, side, sector);
     }
 
-    static SideClearance outer(Scan scan, Side side) {
+    static SideClearance outer(Scan scan, Tone side) {
         return search(scan, side, OUTER);
     }
 
-    static SideClearance inner(Scan scan, Side side) {
+    static SideClearance inner(Scan scan, Tone side) {
         double greatest = 0;
         double there = 0;
         for (double azimuth : scan.outwards(side, INNER)) {
@@ -43,7 +44,7 @@ final class ClearanceSearch {
         return new SideClearance(side, rest, greatest, there);
     }
 
-    private static SideClearance search(Scan scan, Side side, Range sector) {
+    private static SideClearance search(Scan scan, Tone side, Range sector) {
         double best = side.sign() * sector.least();
         for (double azimuth : scan.outwards(side, sector)) {
             if (side.sign() * (scan.ddm(azimuth) - scan.ddm(best)) < 0) {

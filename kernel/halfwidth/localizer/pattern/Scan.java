@@ -1,6 +1,7 @@
 package halfwidth.localizer.pattern;
 
 import halfwidth.localizer.Range;
+import halfwidth.localizer.signal.Tone;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -66,16 +67,16 @@ final class Scan {
     }
 
     /** The grid's azimuths within a sector of a side, from the course line outwards. */
-    double[] outwards(Side side, Range sector) {
+    double[] outwards(Tone side, Range sector) {
         return IntStream.range(0, POINTS)
-                .map(i -> side == Side.HZ_150 ? i : POINTS - 1 - i)
+                .map(i -> side == Tone.HZ_150 ? i : POINTS - 1 - i)
                 .mapToDouble(Scan::azimuth)
                 .filter(azimuth -> sector.contains(side.sign() * azimuth))
                 .toArray();
     }
 
     /** The azimuth of the least sign · DDM within a step of one on the grid, inside a sector. */
-    double leastNear(Side side, double azimuth, Range sector) {
+    double leastNear(Tone side, double azimuth, Range sector) {
         double middle = side.sign() * azimuth;
         double start = Math.max(sector.least(), middle - STEP);
         double end = Math.min(sector.most(), middle + STEP);

@@ -30,8 +30,7 @@ public final class WidthSetting {
         Require.within("course width", width, WIDTHS, "deg");
         double first = firstFactor(array, width);
         UnivariateFunction error =
-                factor ->
-                        ArrayPattern.farField(scaled(array, factor)).courseSector().width() - width;
+                factor -> ArrayPattern.farField(scaled(array, factor)).course().width() - width;
         if (!(error.value(first / BRACKET) > 0 && error.value(first * BRACKET) < 0)) {
             throw new IllegalArgumentException(
                     "course width " + width + " deg must be within reach of the array's SBO");

@@ -1,7 +1,7 @@
 package halfwidth.localizer.tolerance;
 
 import halfwidth.localizer.Range;
-import halfwidth.localizer.pattern.CourseSector;
+import halfwidth.localizer.pattern.PredictedCourse;
 
 /** Counts the figures of draws; two tallies add up to what one would have counted. */
 final class Tally {
@@ -11,13 +11,13 @@ final class Tally {
     private final double nominalLine;
     private final Histogram courseShift;
     private final Histogram width;
-    private final Histogram symmetry = new Histogram(new Range(0, 1), BINS);
+    private final Histogram symmetry90 = new Histogram(new Range(0, 100), BINS);
     private final Histogram inner = new Histogram(CLEARANCES, BINS);
     private final Histogram outer = new Histogram(CLEARANCES, BINS);
     private long draws;
     private long lost;
 
-    Tally(CourseSector nominal) {
+    Tally(PredictedCourse nominal) {
         double half = nominal.width() / 2;
         this.nominalLine = nominal.courseLine();
         this.courseShift = new Histogram(new Range(-half, half), BINS);
@@ -38,7 +38,7 @@ final class Tally {
         }
         courseShift.add(Grid.azimuth(line) - nominalLine);
         width.add((edge150 - edge90) * Grid.STEP);
-        symmetry.add((line - edge90) / (edge150 - edge90));
+        symmetry90.add(100 * (line - edge90) / (edge150 - edge90));
     }
 
     void add(Tally other) {
@@ -46,19 +46,19 @@ final class Tally {
         lost += other.lost;
         courseShift.add(other.courseShift);
         width.add(other.width);
-        symmetry.add(other.symmetry);
+        symmetry90.add(other.symmetry90);
         inner.add(other.inner);
         outer.add(other.outer);
     }
 
-    ToleranceResult result(CourseSector nominal) {
+    ToleranceResult result(PredictedCourse nominal) {
         return new ToleranceResult(
                 draws,
                 lost,
                 nominal,
                 courseShift.distribution(),
                 width.distribution(),
-                symmetry.distribution(),
+                symmetry90.distribution(),
                 inner.distribution(),
                 outer.distribution());
     }

@@ -1,6 +1,6 @@
 package halfwidth.localizer.tolerance;
 
-import halfwidth.localizer.pattern.CourseSector;
+import halfwidth.localizer.pattern.PredictedCourse;
 
 /**
  * What the draws gave.
@@ -11,7 +11,7 @@ import halfwidth.localizer.pattern.CourseSector;
  * @param nominal the course sector without errors
  * @param courseShift the course line's azimuth less the nominal one's (deg)
  * @param width the course width (deg)
- * @param symmetry the part of the width on the 90 Hz side (1)
+ * @param symmetry90 the part of the width on the 90 Hz side (%)
  * @param innerClearance the least DDM of either side from where it reaches 0.180 to 10° (1), or the
  *     greatest one where it does not get there
  * @param outerClearance the least DDM of either side from 10° to 35° (1)
@@ -19,9 +19,9 @@ import halfwidth.localizer.pattern.CourseSector;
 public record ToleranceResult(
         long draws,
         long lost,
-        CourseSector nominal,
+        PredictedCourse nominal,
         FigureDistribution courseShift,
         FigureDistribution width,
-        FigureDistribution symmetry,
+        FigureDistribution symmetry90,
         FigureDistribution innerClearance,
         FigureDistribution outerClearance) {}

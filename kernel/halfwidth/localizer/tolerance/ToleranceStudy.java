@@ -2,7 +2,7 @@ package halfwidth.localizer.tolerance;
 
 import halfwidth.localizer.array.ArrayModel;
 import halfwidth.localizer.pattern.ArrayPattern;
-import halfwidth.localizer.pattern.CourseSector;
+import halfwidth.localizer.pattern.PredictedCourse;
 import halfwidth.localizer.uncertainty.Draws;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -40,11 +40,11 @@ public final class ToleranceStudy {
      * @throws CancellationException if the thread is interrupted, which it stays
      */
     public static ToleranceResult run(ArrayModel array, Tolerances tolerances, Draws draws) {
-        CourseSector nominal = ArrayPattern.farField(array).courseSector();
+        PredictedCourse nominal = ArrayPattern.farField(array).course();
         return new ToleranceStudy(array, tolerances).tally(draws, nominal).result(nominal);
     }
 
-    private Tally tally(Draws draws, CourseSector nominal) {
+    private Tally tally(Draws draws, PredictedCourse nominal) {
         Thread caller = Thread.currentThread();
         int blocks = (draws.number() + BLOCK - 1) / BLOCK;
         return IntStream.range(0, blocks)

@@ -1,6 +1,7 @@
 package halfwidth.localizer.pattern;
 
 import halfwidth.localizer.Require;
+import halfwidth.localizer.signal.Tone;
 
 /**
  * The sector between the two half-width points, where the DDM is 0.155.
@@ -12,7 +13,7 @@ import halfwidth.localizer.Require;
  * @param linearity the largest distance of the DDM from the straight line fitted between the edges
  *     (1)
  */
-public record CourseSector(
+public record PredictedCourse(
         double courseLine, double slope, double edge90, double edge150, double linearity) {
 
     /**
@@ -25,12 +26,15 @@ public record CourseSector(
     }
 
     /**
-     * Returns which part of the width is on the 90 Hz side of the course line.
+     * Returns the part of the course width on one side of the course line, the symmetry by the
+     * definition of FAA Order 8200.1 (from memory).
      *
-     * @return the part (1); 0.5 for equal sides
+     * @param side which side, by the tone that predominates there
+     * @return the part (%), 50 for a symmetrical course; the two sides make 100
      */
-    public double symmetry() {
-        return (courseLine - edge90) / width();
+    public double symmetry(Tone side) {
+        double part = side == Tone.HZ_90 ? courseLine - edge90 : edge150 - courseLine;
+        return 100 * part / width();
     }
 
     /**
