@@ -104,7 +104,7 @@ class ArrayPatternTest {
 
     @Test
     void movesTheCourseByThePhaseOfTheCarrierSideToSide() {
-        // The SBO pair's phase centre moved by ψ: its null is where k x sin θ = −ψ... sin of sum.
+        // Both SBO currents turned: sin(k x sin θ − 10°), whose null is moved as far.
         ArrayModel array = threeElements(0.75 * WAVELENGTH, 0.06);
         ArrayModel moved =
                 array.with(Fault.phaseChange(1, 10).on(FeedPath.COURSE_SBO))

@@ -6,6 +6,8 @@ import halfwidth.localizer.line.Line;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
 
 /**
  * An antenna array: where its elements stand, how they radiate and what feeds them.
@@ -122,11 +124,24 @@ public record ArrayModel(
      *
      * @param azimuth towards the receiver (deg), positive on the 150 Hz side, −90 to 90
      * @return the fields of each carrier and their combined reading
+     * @throws IllegalArgumentException if the azimuth is outside its range or no carrier is
+     *     received
      */
     public Prediction farField(double azimuth) {
-        return Prediction.of(
-                carriers.stream().map(c -> Radiation.far(this, c, azimuth)).toList(),
-                Detector.LINEAR_ENVELOPE);
+        return farField().apply(azimuth);
+    }
+
+    /**
+     * Returns the far field as a function of the azimuth, for many of them.
+     *
+     * @return what {@link #farField(double)} gives, from an azimuth (deg)
+     */
+    public DoubleFunction<Prediction> farField() {
+        List<Radiation> radiations = radiations();
+        return azimuth -> {
+            Require.within("azimuth", azimuth, Place.AZIMUTHS, "deg");
+            return prediction(radiations, radiation -> radiation.far(azimuth));
+        };
     }
 
     /**
@@ -135,12 +150,35 @@ public record ArrayModel(
      * @param azimuth of the receiver from the array's centre (deg), −90 to 90
      * @param distance of the receiver from the array's centre (m), above half the aperture
      * @return the fields of each carrier and their combined reading, scaled as in the far field
+     * @throws IllegalArgumentException if an argument is outside its range or no carrier is
+     *     received
      */
     public Prediction nearField(double azimuth, double distance) {
-        return Prediction.of(
-                carriers.stream()
-                        .map(c -> Radiation.near(this, c, new Place(azimuth, distance)))
-                        .toList(),
-                Detector.LINEAR_ENVELOPE);
+        return nearField(distance).apply(azimuth);
+    }
+
+    /**
+     * Returns the field on a circle about the array's centre as a function of the azimuth.
+     *
+     * @param distance radius of the circle (m), above half the aperture
+     * @return what {@link #nearField(double, double)} gives, from an azimuth (deg)
+     * @throws IllegalArgumentException if the circle cuts the array
+     */
+    public DoubleFunction<Prediction> nearField(double distance) {
+        Require.above("distance", distance, aperture() / 2, "m");
+        List<Radiation> radiations = radiations();
+        return azimuth -> {
+            Place place = new Place(azimuth, distance);
+            return prediction(radiations, radiation -> radiation.near(place));
+        };
+    }
+
+    private List<Radiation> radiations() {
+        return carriers.stream().map(carrier -> new Radiation(this, carrier)).toList();
+    }
+
+    private static Prediction prediction(
+            List<Radiation> radiations, Function<Radiation, CarrierField> field) {
+        return Prediction.of(radiations.stream().map(field).toList(), Detector.LINEAR_ENVELOPE);
     }
 }

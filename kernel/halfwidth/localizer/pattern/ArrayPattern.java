@@ -39,7 +39,7 @@ public final class ArrayPattern {
      * @throws IllegalArgumentException if the carrier vanishes at a point of the grid
      */
     public static ArrayPattern farField(ArrayModel array) {
-        return new ArrayPattern(array::farField);
+        return new ArrayPattern(array.farField());
     }
 
     /**
@@ -52,7 +52,7 @@ public final class ArrayPattern {
      *     point of the grid
      */
     public static ArrayPattern nearField(ArrayModel array, double distance) {
-        return new ArrayPattern(azimuth -> array.nearField(azimuth, distance));
+        return new ArrayPattern(array.nearField(distance));
     }
 
     /**

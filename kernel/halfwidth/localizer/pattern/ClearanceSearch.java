@@ -30,31 +30,32 @@ final class ClearanceSearch {
     static SideClearance inner(Scan scan, Tone side) {
         double greatest = 0;
         double there = 0;
-        for (double azimuth : scan.outwards(side, INNER)) {
-            double ddm = side.sign() * scan.ddm(azimuth);
+        for (int i : scan.outwards(side, INNER)) {
+            double ddm = side.sign() * scan.value(i);
             if (ddm > greatest) {
                 greatest = ddm;
-                there = azimuth;
+                there = Scan.azimuth(i);
             }
             if (ddm >= INNER_DDM) {
-                return search(scan, side, new Range(side.sign() * azimuth, INNER.most()));
+                return search(scan, side, new Range(Math.abs(there), INNER.most()));
             }
         }
-        Range rest = new Range(side.sign() * there, INNER.most());
-        return new SideClearance(side, rest, greatest, there);
+        return new SideClearance(side, new Range(Math.abs(there), INNER.most()), greatest, there);
     }
 
     private static SideClearance search(Scan scan, Tone side, Range sector) {
-        double best = side.sign() * sector.least();
-        for (double azimuth : scan.outwards(side, sector)) {
-            if (side.sign() * (scan.ddm(azimuth) - scan.ddm(best)) < 0) {
-                best = azimuth;
+        double least = side.sign() * scan.ddm(side.sign() * sector.least());
+        double there = side.sign() * sector.least();
+        for (int i : scan.outwards(side, sector)) {
+            if (side.sign() * scan.value(i) < least) {
+                least = side.sign() * scan.value(i);
+                there = Scan.azimuth(i);
             }
         }
-        double refined = scan.leastNear(side, best, sector);
-        if (side.sign() * (scan.ddm(refined) - scan.ddm(best)) < 0) {
-            best = refined;
-        }
-        return new SideClearance(side, sector, side.sign() * scan.ddm(best), best);
+        double refined = scan.leastNear(side, there, sector);
+        double refinedDdm = side.sign() * scan.ddm(refined);
+        return refinedDdm < least
+                ? new SideClearance(side, sector, refinedDdm, refined)
+                : new SideClearance(side, sector, least, there);
     }
 }

@@ -38,7 +38,8 @@ final class Scan {
         }
     }
 
-    private static double azimuth(int i) {
+    /** Azimuth of a point of the grid (deg). */
+    static double azimuth(int i) {
         return (i - (POINTS - 1) / 2) * STEP;
     }
 
@@ -66,13 +67,17 @@ final class Scan {
         return ddm.applyAsDouble(azimuth);
     }
 
-    /** The grid's azimuths within a sector of a side, from the course line outwards. */
-    double[] outwards(Tone side, Range sector) {
+    /** The grid's points within a sector of a side, from the course line outwards. */
+    int[] outwards(Tone side, Range sector) {
         return IntStream.range(0, POINTS)
                 .map(i -> side == Tone.HZ_150 ? i : POINTS - 1 - i)
-                .mapToDouble(Scan::azimuth)
-                .filter(azimuth -> sector.contains(side.sign() * azimuth))
+                .filter(i -> sector.contains(side.sign() * azimuth(i)))
                 .toArray();
+    }
+
+    /** DDM at a point of the grid. */
+    double value(int i) {
+        return values[i];
     }
 
     /** The azimuth of the least sign · DDM within a step of one on the grid, inside a sector. */
