@@ -10,7 +10,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 
 class ResultsCsvTest {
-    private static final String CSV = ResultsCsv.of(DemoSheet.of(true).answers());
+    private static final String CSV = ResultsCsv.of(DemoSheet.of(true));
 
     private static List<CSVRecord> records() throws IOException {
         return CSVParser.parse(CSV, CSVFormat.RFC4180).getRecords();
