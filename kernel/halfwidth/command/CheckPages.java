@@ -86,7 +86,7 @@ final class CheckPages implements Callable<Integer> {
                 (System.nanoTime() - start) / 1e6,
                 faults.isEmpty() ? "holds" : "does not hold");
         out.flush();
-        faults.forEach(fault -> spec.commandLine().getErr().println(Faults.line(page, fault)));
+        faults.forEach(fault -> spec.commandLine().getErr().println(Faults.of(page, fault)));
         return faults.size();
     }
 }

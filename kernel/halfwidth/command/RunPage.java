@@ -131,10 +131,10 @@ final class RunPage implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         sheet.run().steps().stream()
                 .filter(ran -> ran.outcome() instanceof Outcome.Failed)
-                .forEach(ran -> err.println(Faults.line(sheet.page(), ran)));
+                .forEach(ran -> err.println(Faults.of(sheet.page(), ran)));
         sheet.run().checks().stream()
                 .filter(ran -> !(ran.outcome() instanceof Outcome.Done))
-                .forEach(ran -> err.println(Faults.line(sheet.page(), ran)));
+                .forEach(ran -> err.println(Faults.of(sheet.page(), ran)));
         err.flush();
     }
 
