@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  */
 record Program(int status, String out, String err) {
     /** Far above the seconds that a command takes, for a machine that has much else to do. */
-    private static final long PATIENCE_SECONDS = 180;
+    private static final long PATIENCE_SECONDS = 300;
 
     static final Path PROJECT = Path.of("").toAbsolutePath();
 
