@@ -295,6 +295,19 @@ class StepsTest {
     }
 
     @Test
+    void checkThatFailsTakesNothingFromTheResults() {
+        Script script =
+                new Script(
+                        List.of(
+                                new Script.Code(10, "List<Double> cuts = List.of(1.0);", false),
+                                new Script.Code(20, "agrees(cuts.get(3), 1, 1); // by hand", true)),
+                        List.of("cuts"));
+        Run run = bench.run(script, values());
+        assertInstanceOf(Outcome.Failed.class, run.checks().get(0).outcome());
+        assertTrue(run.finals().containsKey("cuts"), run.toString());
+    }
+
+    @Test
     void finalValuesAreThoseAtTheEnd() {
         Script script =
                 new Script(

@@ -96,6 +96,9 @@ final class PageRun {
         } else if (!line.name().isEmpty()) {
             names.add(line.name());
         }
+        if (line.statement().check()) {
+            return names; // a check looks at the page's values; it has no part in them
+        }
         for (String name : reach.get(index).changes()) {
             CompiledStatement declaration = declarations.get(name);
             boolean assigned = line.names().assigned().contains(name);
