@@ -96,7 +96,7 @@ public final class KernelBench {
         try (Workshop workshop = Workshop.withoutSpare(Budget.USUAL)) {
             Callable<Object> open =
                     () -> {
-                        try (OpenPage opened = workshop.open(Script.of(page, false))) {
+                        try (OpenPage opened = workshop.open(Script.of(page))) {
                             return opened.run(values);
                         }
                     };
@@ -169,7 +169,7 @@ public final class KernelBench {
             Values.of(filled.with("target", "0.5")), Values.of(filled.with("target", "0.6"))
         };
         try (Workshop workshop = Workshop.withoutSpare(Budget.USUAL);
-                OpenPage open = workshop.open(Script.of(page, false))) {
+                OpenPage open = workshop.open(Script.of(page))) {
             for (int i = 0; i < 3000; i++) {
                 open.run(values[i % 2]);
             }

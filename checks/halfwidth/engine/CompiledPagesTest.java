@@ -51,7 +51,7 @@ class CompiledPagesTest {
                         () ->
                                 new PageRun(program, program.reach(), Linked.of(program))
                                         .run(
-                                                new Values(Map.of("x", 4.0)),
+                                                new Values(Map.of("x", 4.0), true),
                                                 Map.of(),
                                                 new Capture(),
                                                 index -> {}));

@@ -19,7 +19,7 @@ final class FeedTrimTable implements AutoCloseable {
     private static final Page PAGE = new Pages(Path.of("notebooks")).find("transmit/feed-trim");
 
     private final Workshop workshop = Workshop.withoutSpare(Budget.USUAL);
-    private final OpenPage open = workshop.open(Script.of(PAGE, false));
+    private final OpenPage open = workshop.open(Script.of(PAGE));
 
     /** The page as a crew fills it in, before any phasing. */
     static Filled page() {

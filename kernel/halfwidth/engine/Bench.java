@@ -74,7 +74,7 @@ final class Bench {
         prepare();
         compile(SAMPLE);
         open(new Message.Open(SAMPLE, 1000));
-        go(new Values(Map.of("given", 1.0)), Map.of());
+        go(new Values(Map.of("given", 1.0), true), Map.of());
         Plot.of("rehearsal").points("given", new double[] {0, 1}, new double[] {0, 1}).png();
     }
 
