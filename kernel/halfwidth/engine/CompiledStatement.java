@@ -42,7 +42,8 @@ record CompiledStatement(
                     "Long",
                     "Integer",
                     "OptionalDouble",
-                    "Estimate");
+                    "Estimate",
+                    "Optional<Estimate>");
     private static final Set<String> UNCHANGING =
             Set.of(
                     "double",

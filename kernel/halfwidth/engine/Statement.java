@@ -24,7 +24,10 @@ record Statement(
      * note; for any other statement the comment is all note.
      */
     Step step(int index, Optional<CompiledStatement> compiled) {
-        String name = compiled.map(CompiledStatement::name).orElse("");
+        String name =
+                compiled.filter(one -> one.entryPoint().isPresent())
+                        .map(CompiledStatement::name)
+                        .orElse("");
         boolean number = compiled.isPresent() && compiled.get().number() && !check;
         int colon = comment.indexOf(':');
         String unit = !number ? "" : colon < 0 ? comment : comment.substring(0, colon).strip();
