@@ -35,7 +35,7 @@ class NotebooksTest {
     private static Stream<DynamicTest> tests(String name, Workshop workshop) {
         Page page = PAGES.find(name);
         Run run;
-        try (OpenPage open = workshop.open(Script.of(page, true))) {
+        try (OpenPage open = workshop.open(Script.of(page))) {
             run = open.run(Values.of(Filled.example(page)));
         }
         List<DynamicTest> tests = new ArrayList<>();

@@ -2,6 +2,7 @@ package halfwidth.engine;
 
 import halfwidth.run.Outcome;
 import halfwidth.run.Step;
+import java.io.Serializable;
 import java.util.Optional;
 
 /**
@@ -15,7 +16,8 @@ import java.util.Optional;
  * @param hidden whether the kernel made it (an input's declaration), so that no step shows it
  */
 record Statement(
-        int line, int firstLine, String text, String comment, boolean check, boolean hidden) {
+        int line, int firstLine, String text, String comment, boolean check, boolean hidden)
+        implements Serializable {
 
     /**
      * The step a reader sees. For a number, the comment is its unit and then, after a colon, a

@@ -14,12 +14,12 @@ record ShownValue(Html html) {
             table(step.name(), grid);
         } else if (value instanceof Shown.Picture picture) {
             picture(picture);
-        } else if (!(value instanceof Shown.Nothing)) {
+        } else if (!(value instanceof Shown.Nothing && step.name().isEmpty())) {
             html.open("p", "class", "value");
             if (!step.name().isEmpty()) {
                 html.text(step.name() + " = ");
             }
-            html.element("strong", Values.withUnit(Values.words(value), step.unit())).close();
+            html.element("strong", Values.words(value, step.unit())).close();
         }
     }
 

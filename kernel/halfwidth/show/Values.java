@@ -5,11 +5,17 @@ import java.util.Optional;
 
 /** Values in one line of words. */
 final class Values {
+    /** What is shown for a value that a step left out on purpose, as an empty optional. */
+    static final String NONE = "none";
+
     private Values() {}
 
     static String words(Shown value) {
         if (value instanceof Shown.Real real) {
             return Numbers.brief(real.value());
+        }
+        if (value instanceof Shown.Measured measured) {
+            return Numbers.measured(measured.value(), measured.standardUncertainty());
         }
         if (value instanceof Shown.Whole whole) {
             return Long.toString(whole.value());
@@ -23,7 +29,16 @@ final class Values {
         if (value instanceof Shown.Grid grid) {
             return "table of %s rows".formatted(grid.rows().size() + grid.left());
         }
-        return value instanceof Shown.Picture picture ? picture.title() : "";
+        return value instanceof Shown.Picture picture ? picture.title() : NONE;
+    }
+
+    /** A value with its unit, as in {@code 1.25 in} or {@code (4.19 ± 0.10) °/in}. */
+    static String words(Shown value, String unit) {
+        if (value instanceof Shown.Nothing) {
+            return NONE;
+        }
+        boolean measured = value instanceof Shown.Measured && !unit(unit).isEmpty();
+        return withUnit(measured ? "(" + words(value) + ")" : words(value), unit);
     }
 
     /** A value with its unit, as in {@code 1.25 in} or {@code 12°}. */
@@ -43,9 +58,10 @@ final class Values {
     static Optional<String> small(Shown value, String unit) {
         boolean small =
                 value instanceof Shown.Real
+                        || value instanceof Shown.Measured
                         || value instanceof Shown.Whole
                         || value instanceof Shown.Flag
                         || value instanceof Shown.Words words && words.text().length() <= 24;
-        return small ? Optional.of(withUnit(words(value), unit)) : Optional.empty();
+        return small ? Optional.of(words(value, unit)) : Optional.empty();
     }
 }

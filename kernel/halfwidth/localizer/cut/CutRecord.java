@@ -14,6 +14,11 @@ public final class CutRecord {
      */
     private static final double SURE = 3;
 
+    /** The inch in metres, exact by definition. */
+    private static final double INCH = 0.0254;
+
+    private static final double MILLIMETRE = 1000;
+
     private CutRecord() {}
 
     /**
@@ -30,12 +35,15 @@ public final class CutRecord {
             throw new IllegalArgumentException(
                     String.format(
                             Locale.ROOT,
-                            "cut of the %s fell from %s to %s m in row %d: it must not shrink;"
-                                    + " enter all that was cut so far, not the last cut",
+                            "row %d: total cut of the %s must not shrink, but goes from %.1f mm"
+                                    + " (%.3f in) to %.1f mm (%.3f in); enter all that was cut so"
+                                    + " far, not the last cut",
+                            row,
                             line,
-                            before,
-                            now,
-                            row));
+                            MILLIMETRE * before,
+                            before / INCH,
+                            MILLIMETRE * now,
+                            now / INCH));
         }
     }
 
@@ -53,11 +61,13 @@ public final class CutRecord {
         String moved =
                 String.format(
                         Locale.ROOT,
-                        "%s changed by %.4g deg for each metre cut, where the data sheet says"
-                                + " %.4g",
+                        "%s changed by %.4g deg for each metre cut (%.3g deg for each inch), where"
+                                + " the data sheet says %.4g (%.3g)",
                         reading,
                         found.value(),
-                        dataSheet.value());
+                        found.value() * INCH,
+                        dataSheet.value(),
+                        dataSheet.value() * INCH);
         if (found.value() + slack < 0) {
             throw new IllegalArgumentException(
                     moved + ": it moved the wrong way; wrong line cut, or a sign mistyped?");
