@@ -33,7 +33,7 @@ public record QuadraturePhasing(BothSides readings, Estimate deflection, Estimat
     public QuadraturePhasing {
         Require.above("in-phase deflection", deflection.value(), 0, "");
         Require.within("in-phase deflection", deflection.value(), new Range(0, 1), "");
-        Require.within("piece", piece.value(), PIECES, "deg");
+        checkPiece(piece);
         double part = readings.deflection().value() / deflection.value();
         if (!(Math.abs(part) < 1)) {
             throw new IllegalArgumentException(
@@ -41,8 +41,8 @@ public record QuadraturePhasing(BothSides readings, Estimate deflection, Estimat
                             "half the difference of the readings, %.4g, must be smaller than the"
                                     + " in-phase deflection %.4g: no phase error gives more; are"
                                     + " the readings in the right units, is the 90-degree piece in"
-                                    + " the SBO path, and was the deflection measured at the same"
-                                    + " points and SBO setting?",
+                                    + " the SBO path, and was the deflection measured with the"
+                                    + " sidebands in phase, at the same points and SBO setting?",
                             readings.deflection().value(), deflection.value()));
         }
     }
@@ -76,6 +76,10 @@ public record QuadraturePhasing(BothSides readings, Estimate deflection, Estimat
         return new Estimate(
                 Math.toDegrees(Math.asin(q / d)),
                 Math.toDegrees(across / Math.sqrt(d * d - q * q)));
+    }
+
+    static void checkPiece(Estimate piece) {
+        Require.within("piece", piece.value(), PIECES, "deg");
     }
 
     /**
