@@ -18,6 +18,7 @@ final class Crew {
 
     private static final double PIECE_TOLERANCE = 4;
     private static final double ADAPTER_TOLERANCE = 1;
+    private static final double GREATEST_RETURN_LOSS = 0.05;
 
     private final SimulatedStation station;
 
@@ -34,14 +35,22 @@ final class Crew {
         return new BothSides(
                 station.ddmFarAway(azimuth, transmitter, radiated),
                 station.ddmFarAway(-azimuth, transmitter, radiated),
-                Math.sqrt(12) * uncertainty(station.instruments().ddm()));
+                ddmStep());
     }
 
     /** The mean of several readings; rounding averages out as far as the noise dithers it. */
     Estimate mean(int readings, DoubleSupplier reading) {
         double mean = DoubleStream.generate(reading).limit(readings).average().orElseThrow();
-        return new Estimate(mean, uncertainty(station.instruments().ddm()) / Math.sqrt(readings));
+        return new Estimate(mean, ddmUncertainty() / Math.sqrt(readings));
     }
+
+    /**
+     * What a crew knows of the signal that a monitor is fed with.
+     *
+     * @param balance DDM of the carrier by itself (1)
+     * @param lead what phasing left of the phase of the sidebands (deg)
+     */
+    record Signal(Estimate balance, Estimate lead) {}
 
     /** The DDM of the carrier by itself: with the SBO off there is no deflection anywhere. */
     Estimate balance(Transmitter transmitter, double setting, int readings) {
@@ -50,6 +59,15 @@ final class Crew {
                 mean(readings, () -> station.ddmFarAway(0, transmitter, Radiated.COURSE));
         station.setSboAmplitude(transmitter, Channel.COURSE, setting);
         return balance;
+    }
+
+    /** What two readings of DDM have to differ by to be told apart, noise included (1). */
+    double ddmStep() {
+        return Math.sqrt(12) * ddmUncertainty();
+    }
+
+    double ddmUncertainty() {
+        return uncertainty(station.instruments().ddm());
     }
 
     double phaseUncertainty() {
@@ -73,6 +91,12 @@ final class Crew {
 
     static Estimate adapter() {
         return Estimate.within(SimulatedStation.ADAPTER, ADAPTER_TOLERANCE);
+    }
+
+    /** Of two returns that have lost 0 to 5 % of their amplitude (JCGM 100:2008, 4.3.7). */
+    static Estimate amplitudeRatio() {
+        double one = Estimate.within(0, GREATEST_RETURN_LOSS / 2).standardUncertainty();
+        return new Estimate(1, Math.sqrt(2) * one);
     }
 
     double cutStep() {

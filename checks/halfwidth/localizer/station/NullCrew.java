@@ -20,8 +20,10 @@ final class NullCrew {
     static final double TARGET = 0.5;
     static final int MOST_CUTS = 12;
 
-    /** How many readings are averaged, so that a pair with little sideband shows its phase. */
-    static final int READINGS = 9;
+    /** Readings averaged: at least so many, and at most what a crew has patience for. */
+    private static final int FEWEST_READINGS = 4;
+
+    private static final int MOST_READINGS = 25;
 
     /** Largest excess at which a trial is made, adapter included (deg). */
     private static final double WIDEST = 80;
@@ -29,18 +31,22 @@ final class NullCrew {
     private final Crew crew;
     private final ReturnCrew returns;
     private final AntennaPair pair;
-    private final Estimate balance;
+    private final Crew.Signal signal;
     private final CutRule rule;
+    private final double designed;
+    private final int readings;
     private final List<Double> netCuts = new ArrayList<>(List.of(0.0));
     private double cut150;
     private double cut90;
 
-    NullCrew(ReturnCrew returns, Crew crew, AntennaPair pair, Estimate balance) {
+    NullCrew(ReturnCrew returns, Crew crew, AntennaPair pair, Crew.Signal signal) {
         this.crew = crew;
         this.returns = returns;
         this.pair = pair;
-        this.balance = balance;
+        this.signal = signal;
         rule = CutRule.usual(crew.cutStep(), TARGET);
+        designed = designedSensitivity();
+        readings = Math.max(FEWEST_READINGS, readingsNeeded());
     }
 
     /**
@@ -66,8 +72,7 @@ final class NullCrew {
     }
 
     Nulled bring() {
-        double designed = designedSensitivity();
-        return readable(designed) ? byReading() : byMeter(designed);
+        return readable() ? byReading() : byMeter();
     }
 
     private double designedSensitivity() {
@@ -76,11 +81,16 @@ final class NullCrew {
         return 2 * course.sbo().get(n).amplitude() / course.csb().get(n).amplitude();
     }
 
-    /** Tells the target from 0, and stays within what a receiver shows during the trial. */
-    private boolean readable(double sensitivity) {
-        PairModel model = PairModel.ofEqualReturns(sensitivity);
-        double u = Math.hypot(read().standardUncertainty(), balance.standardUncertainty());
-        return Math.abs(model.readingAt(TARGET)) > u && Math.abs(model.readingAt(WIDEST)) < 1;
+    /** As many as bring two standard uncertainties of the mean to what the target reads. */
+    private int readingsNeeded() {
+        double ofTarget = Math.abs(PairModel.ofEqualReturns(designed).readingAt(TARGET));
+        return (int) Math.ceil(Math.pow(2 * crew.ddmUncertainty() / ofTarget, 2));
+    }
+
+    /** Neither too weak to show the target, nor too strong for a receiver during the trial. */
+    private boolean readable() {
+        double widest = PairModel.ofEqualReturns(designed).readingAt(WIDEST);
+        return readings <= MOST_READINGS && Math.abs(widest) < 1;
     }
 
     private Nulled byReading() {
@@ -103,13 +113,22 @@ final class NullCrew {
                 false);
     }
 
-    /** Every reading of the pair was taken from one balance, whose error is that of the null. */
+    /**
+     * What the fit left, uncertain besides by what all readings of the pair have in common: the
+     * balance taken off them, and sidebands not quite in phase on returns not quite equal.
+     */
     private Estimate excess(PairFit fit, double netCut) {
         Estimate left = fit.excessAt(netCut);
-        double ofBalance =
-                Math.toDegrees(
-                        2 * balance.standardUncertainty() / Math.abs(fit.sensitivity().value()));
-        return new Estimate(left.value(), Math.hypot(left.standardUncertainty(), ofBalance));
+        double k = Math.abs(fit.sensitivity().value());
+        double ofBalance = Math.toDegrees(2 * signal.balance().standardUncertainty() / k);
+        double u = Math.hypot(left.standardUncertainty(), ofBalance);
+        return new Estimate(left.value(), Math.hypot(u, ofUnequalReturns()));
+    }
+
+    /** Both causes are around 0, so their deviations multiply. */
+    private double ofUnequalReturns() {
+        double ratio = 1 + Crew.amplitudeRatio().standardUncertainty();
+        return Math.abs(new PairModel(1, ratio).excessAtNull(signal.lead().standardUncertainty()));
     }
 
     private AdapterTrial trial() {
@@ -125,11 +144,11 @@ final class NullCrew {
 
     private Estimate read() {
         SimulatedMonitor monitor = crew.station().monitor();
-        Estimate shown = crew.mean(READINGS, () -> monitor.pairDdm(pair, Transmitter.ONE));
-        return new Estimate(shown.value() - balance.value(), shown.standardUncertainty());
+        Estimate shown = crew.mean(readings, () -> monitor.pairDdm(pair, Transmitter.ONE));
+        return new Estimate(shown.value() - signal.balance().value(), shown.standardUncertainty());
     }
 
-    private Nulled byMeter(double sensitivity) {
+    private Nulled byMeter() {
         Estimate beta = crew.dataSheet(Channel.COURSE);
         Estimate excess = returns.excess(pair);
         NextCut next = rule.first(PhaseLength.of(excess, beta), excess.value());
@@ -138,7 +157,7 @@ final class NullCrew {
             excess = returns.excess(pair);
             next = rule.following(PhaseLength.of(excess, beta), excess.value(), next.direction());
         }
-        return new Nulled(pair, excess, sensitivity, netCuts, next.finished(), true);
+        return new Nulled(pair, excess, designed, netCuts, next.finished(), true);
     }
 
     private void cut(NextCut next) {

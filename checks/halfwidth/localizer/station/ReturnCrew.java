@@ -42,9 +42,10 @@ final class ReturnCrew {
     }
 
     /** First a stated part of each cut, then, measured again, what is left of it. */
-    void makeAlike(ArraySide side) {
+    CutList makeAlike(ArraySide side) {
         cutBy(list(side), rule.firstFraction());
         cutBy(list(side), 1);
+        return list(side);
     }
 
     private void cutBy(CutList list, double part) {
@@ -54,7 +55,7 @@ final class ReturnCrew {
     }
 
     /** The cut list of one side, from the meter. */
-    CutList list(ArraySide side) {
+    private CutList list(ArraySide side) {
         List<Integer> elements = monitor.pairs().stream().map(p -> p.element(tone(side))).toList();
         List<ReturnLine> lines =
                 elements.stream().map(e -> line(side, e, elements.get(0))).toList();

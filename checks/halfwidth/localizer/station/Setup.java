@@ -1,6 +1,7 @@
 package halfwidth.localizer.station;
 
 import halfwidth.localizer.monitor.ArraySide;
+import halfwidth.localizer.monitor.CutList;
 import halfwidth.localizer.station.CompositeCrew.Combined;
 import halfwidth.localizer.station.NullCrew.Nulled;
 import halfwidth.localizer.station.TrimCrew.Trimmed;
@@ -17,6 +18,7 @@ import java.util.Map;
  * @param trims by channel
  * @param widths by channel, of both transmitters
  * @param returns all that was cut off the monitor returns
+ * @param alike the returns of each side, measured again after they were cut to the shortest
  * @param nulls of all pairs
  * @param combined the composite
  */
@@ -25,6 +27,7 @@ record Setup(
         Map<Channel, Trimmed> trims,
         Map<Channel, Map<Transmitter, WidthCrew.Set>> widths,
         ReturnCrew returns,
+        List<CutList> alike,
         List<Nulled> nulls,
         Combined combined) {
 
@@ -38,16 +41,24 @@ record Setup(
         double setting = widths.get(Channel.COURSE).get(Transmitter.ONE).setting();
         Estimate balance = crew.balance(Transmitter.ONE, setting, BALANCE_READINGS);
         ReturnCrew returns = new ReturnCrew(crew);
-        returns.makeAlike(ArraySide.ON_150);
-        returns.makeAlike(ArraySide.ON_90);
-        List<Nulled> nulls = nulls(crew, returns, balance);
+        List<CutList> alike =
+                List.of(returns.makeAlike(ArraySide.ON_150), returns.makeAlike(ArraySide.ON_90));
+        Estimate left = trims.get(Channel.COURSE).phased().get(Transmitter.ONE).offset();
+        Crew.Signal signal = new Crew.Signal(balance, new Estimate(0, left.standardUncertainty()));
+        List<Nulled> nulls = nulls(crew, returns, signal);
         return new Setup(
                 station,
                 trims,
                 widths,
                 returns,
+                alike,
                 nulls,
                 new CompositeCrew(crew, returns, balance).combine(nulls));
+    }
+
+    /** The pairs nulled by their DDM, or those brought near by the phase meter instead. */
+    List<Nulled> nulls(boolean byMeter) {
+        return nulls.stream().filter(pair -> pair.byMeter() == byMeter).toList();
     }
 
     static List<Channel> channels(SimulatedStation station) {
@@ -78,11 +89,11 @@ record Setup(
         return widths;
     }
 
-    private static List<Nulled> nulls(Crew crew, ReturnCrew returns, Estimate balance) {
+    private static List<Nulled> nulls(Crew crew, ReturnCrew returns, Crew.Signal signal) {
         List<Nulled> nulls = new ArrayList<>();
         for (AntennaPair pair : crew.station().monitor().pairs()) {
             returns.bringNearer(pair);
-            nulls.add(new NullCrew(returns, crew, pair, balance).bring());
+            nulls.add(new NullCrew(returns, crew, pair, signal).bring());
         }
         return nulls;
     }
