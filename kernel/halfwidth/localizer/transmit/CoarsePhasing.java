@@ -12,7 +12,7 @@ import java.util.function.ToDoubleFunction;
  * <p>Without the piece the deflection is c = D cos ε, with a piece that delays by p it is s = D
  * cos(ε − p) = c cos p + D sin ε sin p. So D sin ε = (s − c cos p)/sin p, and D itself, which
  * {@link QuadraturePhasing} has to know, need not be known: this is where a transmitter starts that
- * was never phased.
+ * was never phased. Points near the array add a phase of their own to the error, as they do there.
  *
  * @param without DDM at the two points without the piece
  * @param with DDM at the same points, at the same SBO setting, with the piece in
