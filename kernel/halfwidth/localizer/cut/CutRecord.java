@@ -9,10 +9,12 @@ public final class CutRecord {
     private static final double FACTOR = 2;
 
     /**
-     * Standard uncertainties of slack. Rounding to steps moves a difference of two readings by one
-     * step at most, which is 2.45 of them, so three never refuse a record for its rounding.
+     * Standard uncertainties of slack. Rounding alone moves a difference of two readings by 2.45 of
+     * them at most, but a receiver is unsteady as well, and after a cut of a step or two that is
+     * all there is to see: three would refuse a true record now and then. Slips of a sign, a line
+     * or a unit are far beyond five on any cut worth the name.
      */
-    private static final double SURE = 3;
+    private static final double SURE = 5;
 
     /** The inch in metres, exact by definition. */
     private static final double INCH = 0.0254;
@@ -49,7 +51,7 @@ public final class CutRecord {
 
     /**
      * Refuses a phase that moved the wrong way, less than half or more than twice as far as the
-     * data sheet says, by more than three standard uncertainties.
+     * data sheet says, by more than five standard uncertainties.
      *
      * @param found the phase taken away by each metre cut (deg/m)
      * @param dataSheet β as the data sheet has it (deg/m), above 0

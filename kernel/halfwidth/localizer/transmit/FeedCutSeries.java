@@ -29,7 +29,7 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
      * @throws IllegalArgumentException if there is no row; a total cut shrinks; the data sheet's β
      *     is not above 0 and at most 1000 deg/m; the resolution is not above 0 and at most 90 deg;
      *     or a transmitter's offset moved the wrong way, less than half or more than twice as far
-     *     as the data sheet says, by more than three standard uncertainties
+     *     as the data sheet says, by more than five standard uncertainties
      */
     public FeedCutSeries {
         rows = List.copyOf(rows);

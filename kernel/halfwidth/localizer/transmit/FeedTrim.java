@@ -14,7 +14,9 @@ import java.util.stream.DoubleStream;
  * The one cut that brings the sidebands of every transmitter as nearly in phase as one cut can.
  *
  * <p>Each transmitter needed its own sideband phase offset. One line serves them all, so the cut
- * aims at the middle of the offsets, and half their spread stays on the transmitters.
+ * aims at the middle of the offsets, and half their spread stays on the transmitters. What all
+ * offsets are wrong by alike, as by the piece that they were found with, is no part of the
+ * uncertainties here: it comes on top.
  *
  * @param offsets the sideband phase offset set on each transmitter (deg), positive = the SBO signal
  *     is advanced; at least one
