@@ -21,7 +21,7 @@ import java.util.Optional;
 /**
  * Pages compiled before, in a folder beside the packaged program, so that a page opens at once. A
  * page is found by a digest of all that its compilation rests on: its code, the imports, the
- * program's jars and the JVM; a page with one letter changed is another page. Values are not kept.
+ * program's jar and the JVM; a page with one letter changed is another page. Values are not kept.
  */
 final class CompiledPages {
     private static final ObjectInputFilter OURS =
@@ -36,18 +36,17 @@ final class CompiledPages {
 
     /** The folder beside the program's jar; none where the program is not packaged. */
     static Optional<CompiledPages> besideProgram() {
-        Path program = Path.of(classPath().split(File.pathSeparator)[0]).toAbsolutePath();
-        return program.toString().endsWith(".jar") && Files.isRegularFile(program)
-                ? Optional.of(new CompiledPages(program.resolveSibling("compiled")))
-                : Optional.empty();
+        return program().map(jar -> new CompiledPages(jar.resolveSibling("compiled")));
+    }
+
+    private static Optional<Path> program() {
+        String first = System.getProperty("java.class.path").split(File.pathSeparator)[0];
+        return Optional.of(Path.of(first).toAbsolutePath())
+                .filter(file -> file.toString().endsWith(".jar") && Files.isRegularFile(file));
     }
 
     static CompiledPages in(Path folder) {
         return new CompiledPages(folder);
-    }
-
-    private static String classPath() {
-        return System.getProperty("java.class.path");
     }
 
     /** Finds a page; one that cannot be read counts as not there and is compiled anew. */
@@ -88,11 +87,9 @@ final class CompiledPages {
         }
         all.writeBytes(Prelude.IMPORTS.toString().getBytes(StandardCharsets.UTF_8));
         all.writeBytes(System.getProperty("java.vm.version").getBytes(StandardCharsets.UTF_8));
-        for (String entry : classPath().split(File.pathSeparator)) {
-            Path file = Path.of(entry);
-            String state =
-                    file.getFileName() + " " + Files.size(file) + Files.getLastModifiedTime(file);
-            all.writeBytes(state.getBytes(StandardCharsets.UTF_8));
+        // The jar names its libraries with their versions. Not its time: copying changes that.
+        if (program().isPresent()) {
+            all.writeBytes(Files.readAllBytes(program().get()));
         }
         try {
             MessageDigest sha = MessageDigest.getInstance("SHA-256");

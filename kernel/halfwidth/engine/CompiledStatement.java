@@ -44,24 +44,10 @@ record CompiledStatement(
                     "OptionalDouble",
                     "Estimate",
                     "Optional<Estimate>");
+
+    /** Values that no statement can change in place, besides numbers. */
     private static final Set<String> UNCHANGING =
-            Set.of(
-                    "double",
-                    "float",
-                    "long",
-                    "int",
-                    "short",
-                    "byte",
-                    "char",
-                    "boolean",
-                    "Double",
-                    "Float",
-                    "Long",
-                    "Integer",
-                    "Boolean",
-                    "String",
-                    "OptionalDouble",
-                    "LocalDate");
+            Set.of("char", "boolean", "Boolean", "String", "LocalDate");
 
     /** Whether its value is a number, so that its trailing comment names a unit. */
     boolean number() {
@@ -70,6 +56,6 @@ record CompiledStatement(
 
     /** Whether its value can be changed in place by a statement that holds it. */
     boolean changeable() {
-        return !UNCHANGING.contains(type);
+        return !number() && !UNCHANGING.contains(type);
     }
 }
