@@ -32,7 +32,7 @@ final class Bench implements AutoCloseable {
         for (int i = 0; i < namesAndValues.length; i += 2) {
             given.put((String) namesAndValues[i], (Serializable) namesAndValues[i + 1]);
         }
-        return new Values(given);
+        return new Values(given, true);
     }
 
     OpenPage open(Script script) {

@@ -35,12 +35,18 @@ class NotebooksTest {
     private static Stream<DynamicTest> tests(String name, Workshop workshop) {
         Page page = PAGES.find(name);
         Run run;
-        try (OpenPage open = workshop.open(Script.of(page, true))) {
+        try (OpenPage open = workshop.open(Script.of(page))) {
             run = open.run(Values.of(Filled.example(page)));
         }
         List<DynamicTest> tests = new ArrayList<>();
         for (Run.Ran ran : run.steps()) {
-            tests.add(dynamicTest("step at line " + ran.step().line(), () -> done(page, ran)));
+            tests.add(
+                    dynamicTest(
+                            "step at line " + ran.step().line(),
+                            () -> {
+                                done(page, ran);
+                                namesItsUnit(page, ran);
+                            }));
         }
         for (Run.Ran ran : run.checks()) {
             tests.add(dynamicTest("check at line " + ran.step().line(), () -> done(page, ran)));
@@ -60,16 +66,19 @@ class NotebooksTest {
     }
 
     private static void done(Page page, Run.Ran ran) {
-        String place = page.file() + ":" + ran.step().line() + ": " + ran.step().code();
-        if (!(ran.outcome() instanceof Outcome.Done done)) {
-            fail(place + "\n" + ran.outcome());
-            return;
+        if (!(ran.outcome() instanceof Outcome.Done)) {
+            fail(place(page, ran) + "\n" + ran.outcome());
         }
-        boolean number =
-                done.value() instanceof Shown.Real || done.value() instanceof Shown.Measured;
-        boolean declares = REAL.stream().anyMatch(type -> ran.step().code().startsWith(type + " "));
-        if (number && declares && ran.step().unit().isEmpty()) {
-            fail(place + "\nnames no unit");
+    }
+
+    private static void namesItsUnit(Page page, Run.Ran ran) {
+        boolean number = REAL.stream().anyMatch(type -> ran.step().code().startsWith(type + " "));
+        if (number && !ran.step().name().isEmpty() && ran.step().unit().isEmpty()) {
+            fail(place(page, ran) + "\nnames no unit");
         }
+    }
+
+    private static String place(Page page, Run.Ran ran) {
+        return page.file() + ":" + ran.step().line() + ": " + ran.step().code();
     }
 }

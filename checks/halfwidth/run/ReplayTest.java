@@ -46,7 +46,7 @@ class ReplayTest {
         Script script = page(INPUTS, code(random));
         try (OpenPage page = replaying.open(script)) {
             for (int edit = 0; edit < 6; edit++) {
-                Values values = new Values(values(random));
+                Values values = new Values(values(random), true);
                 Run replayed = page.run(values);
                 if (edit >= 3) { // the earlier ones are there to leave something behind
                     assertEquals(fresh.run(script, values), replayed, () -> "page:\n" + script);
@@ -64,8 +64,8 @@ class ReplayTest {
         INPUTS.forEach(name -> given.put(name, random.nextInt(4) * 1.5));
         Map<String, String> expected = ordinary(given, code);
         try (OpenPage page = replaying.open(page(INPUTS, code))) {
-            page.run(new Values(Map.of("p", 9.0, "q", 9.0, "r", 9.0)));
-            for (Run.Ran ran : page.run(new Values(given)).steps()) {
+            page.run(new Values(Map.of("p", 9.0, "q", 9.0, "r", 9.0), true));
+            for (Run.Ran ran : page.run(new Values(given, true)).steps()) {
                 String name = ran.step().name();
                 if (ran.outcome() instanceof Outcome.Done done
                         && done.value() instanceof Shown.Real real

@@ -257,7 +257,7 @@ class StepsTest {
                                         "ddm", Double.class, Arrays.asList(0.155, null, 0.0)),
                                 new Values.ColumnValues(
                                         "mark", String.class, Arrays.asList("A", "B", null))));
-        Run run = bench.run(script, new Values(Map.of("sweep", columns)));
+        Run run = bench.run(script, new Values(Map.of("sweep", columns), true));
         assertEquals(new Outcome.Done(new Shown.Whole(3), ""), at(run, 10));
         assertEquals(new Outcome.Done(new Shown.Whole(1), ""), at(run, 11));
         Shown.Grid grid = (Shown.Grid) ((Outcome.Done) at(run, 12)).value();
@@ -292,6 +292,27 @@ class StepsTest {
         assertEquals("SI, c exact", run.checks().get(1).step().note());
         assertTrue(((Outcome.Failed) checks.get(2)).reason().contains("expected 0.500000"));
         assertTrue(((Outcome.Failed) checks.get(3)).reason().contains("names no source"));
+    }
+
+    @Test
+    void checksRunOnTheWorkedExampleOnly() {
+        Script script =
+                new Script(List.of(new Script.Code(20, "1 > 2; // by hand", true)), List.of());
+        assertEquals(1, bench.run(script, values()).checks().size());
+        assertEquals(List.of(), bench.run(script, new Values(Map.of(), false)).checks());
+    }
+
+    @Test
+    void checkThatFailsTakesNothingFromTheResults() {
+        Script script =
+                new Script(
+                        List.of(
+                                new Script.Code(10, "List<Double> cuts = List.of(1.0);", false),
+                                new Script.Code(20, "agrees(cuts.get(3), 1, 1); // by hand", true)),
+                        List.of("cuts"));
+        Run run = bench.run(script, values());
+        assertInstanceOf(Outcome.Failed.class, run.checks().get(0).outcome());
+        assertTrue(run.finals().containsKey("cuts"), run.toString());
     }
 
     @Test

@@ -1,7 +1,6 @@
 package halfwidth.show;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Page;
 import halfwidth.page.Part;
@@ -207,9 +206,31 @@ class AnswerTest {
     }
 
     @Test
-    void takesAnEmptyValueForNone() {
+    void saysNoneForAValueThatAStepLeftOut() {
         Answer answer = answer(result("0", "2"), Map.of("v", new Shown.Nothing()));
-        assertTrue(answer.value().isEmpty());
-        assertEquals(Verdict.NOT_JUDGED, answer.verdict());
+        assertEquals("none", answer.shownValue());
+        assertEquals("", answer.shownUnit());
+        assertEquals("not judged: there is no value", answer.ruling().words());
+        Answer free = answer(result(NONE, NONE), Map.of("v", new Shown.Nothing()));
+        assertEquals(new Ruling(Verdict.NO_LIMIT, "", ""), free.ruling());
+    }
+
+    @Test
+    void takesTheUncertaintyThatAValueCarries() {
+        Result plain =
+                new Result(
+                        9,
+                        "v",
+                        "mm",
+                        2,
+                        Optional.empty(),
+                        Optional.of("2"),
+                        "handbook",
+                        Optional.empty(),
+                        "V");
+        Answer answer = answer(plain, Map.of("v", new Shown.Measured(1.9, 0.09)));
+        assertEquals("1.90", answer.shownValue());
+        assertEquals("0.09", answer.shownUncertainty());
+        assertEquals("met, but the limit is within the uncertainty", answer.ruling().words());
     }
 }

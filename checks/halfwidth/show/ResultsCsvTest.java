@@ -10,7 +10,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 
 class ResultsCsvTest {
-    private static final String CSV = ResultsCsv.of(DemoSheet.of(true).answers());
+    private static final String CSV = ResultsCsv.of(DemoSheet.of(true));
 
     private static List<CSVRecord> records() throws IOException {
         return CSVParser.parse(CSV, CSVFormat.RFC4180).getRecords();
@@ -18,7 +18,8 @@ class ResultsCsvTest {
 
     @Test
     void startsWithTheHeader() {
-        assertEquals("name,value,unit,uncertainty,verdict,label", CSV.lines().findFirst().get());
+        assertEquals(
+                "name,value,unit,uncertainty,verdict,label,values", CSV.lines().findFirst().get());
     }
 
     @Test
@@ -30,15 +31,35 @@ class ResultsCsvTest {
                         "mm",
                         "0.943",
                         "met, but the limit is within the uncertainty",
-                        "First cut"),
+                        "First cut",
+                        "worked example"),
                 records().get(2).toList());
     }
 
     @Test
     void leavesAValueThatWasNotComputedBlankAndSaysWhy() throws IOException {
         assertEquals(
-                List.of("step", "", "dB", "", "waiting for power", "Change of power"),
+                List.of(
+                        "step",
+                        "",
+                        "dB",
+                        "",
+                        "waiting for power",
+                        "Change of power",
+                        "worked example"),
                 records().get(6).toList());
+    }
+
+    @Test
+    void saysOnEveryLineWhoseValuesWentIn() throws IOException {
+        String entered = ResultsCsv.of(DemoSheet.of(false));
+        for (CSVRecord line : CSVParser.parse(entered, CSVFormat.RFC4180).getRecords()) {
+            String last = line.get(6);
+            assertEquals(line.getRecordNumber() == 1 ? "values" : "entered", last);
+        }
+        for (CSVRecord line : records().subList(1, 7)) {
+            assertEquals("worked example", line.get(6));
+        }
     }
 
     @Test

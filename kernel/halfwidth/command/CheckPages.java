@@ -70,7 +70,7 @@ final class CheckPages implements Callable<Integer> {
     private int check(Page page, Workshop workshop) {
         long start = System.nanoTime();
         Run run;
-        try (OpenPage open = workshop.open(Script.of(page, true))) {
+        try (OpenPage open = workshop.open(Script.of(page))) {
             run = open.run(Values.of(Filled.example(page)));
         }
         List<Run.Ran> faults =
@@ -86,7 +86,7 @@ final class CheckPages implements Callable<Integer> {
                 (System.nanoTime() - start) / 1e6,
                 faults.isEmpty() ? "holds" : "does not hold");
         out.flush();
-        faults.forEach(fault -> spec.commandLine().getErr().println(Faults.line(page, fault)));
+        faults.forEach(fault -> spec.commandLine().getErr().println(Faults.of(page, fault)));
         return faults.size();
     }
 }

@@ -4,29 +4,41 @@ import halfwidth.page.Page;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Says in one line what is wrong with a step. */
+/** Says what is wrong with a step: where, why, the statement, and what to do. */
 final class Faults {
     private Faults() {}
 
-    static String line(Page page, Run.Ran ran) {
+    static String of(Page page, Run.Ran ran) {
         if (ran.outcome() instanceof Outcome.Failed failed) {
-            String detail = failed.detail().isEmpty() ? "" : " (" + failed.detail() + ")";
-            return place(page, failed.line()) + failed.reason() + detail + " " + failed.advice();
+            return place(page, failed.line())
+                    + failed.reason()
+                    + indented("      ", ran.step().code())
+                    + indented("    ", failed.detail())
+                    + indented("    ", failed.advice());
         }
-        if (ran.outcome() instanceof Outcome.Held held) {
-            return place(page, ran.step().line())
-                    + "Not run: it needs what failed at line "
+        return place(page, ran.step().line())
+                + whyNotRun(ran.outcome())
+                + indented("      ", ran.step().code());
+    }
+
+    private static String whyNotRun(Outcome outcome) {
+        if (outcome instanceof Outcome.Held held) {
+            return "Not run: it needs what failed at line "
                     + held.lines().stream().map(String::valueOf).collect(Collectors.joining(", "))
                     + ".";
         }
-        if (ran.outcome() instanceof Outcome.Waiting waiting) {
-            return place(page, ran.step().line())
-                    + "Waiting for "
-                    + String.join(", ", waiting.names())
-                    + ".";
-        }
-        return place(page, ran.step().line()) + "It ran.";
+        return outcome instanceof Outcome.Waiting waiting
+                ? "Waiting for " + String.join(", ", waiting.names()) + "."
+                : "It ran.";
+    }
+
+    private static String indented(String indent, String text) {
+        return Stream.of(text.split("\\R"))
+                .filter(line -> !line.isBlank())
+                .map(line -> System.lineSeparator() + indent + line.stripTrailing())
+                .collect(Collectors.joining());
     }
 
     private static String place(Page page, int line) {

@@ -29,7 +29,7 @@ final class OutFolder {
     void write(Sheet sheet, OpenPage page) {
         try {
             Files.createDirectories(folder);
-            Files.writeString(folder.resolve("results.csv"), ResultsCsv.of(sheet.answers()));
+            Files.writeString(folder.resolve("results.csv"), ResultsCsv.of(sheet));
             Run drawn = drawn(sheet.run(), page);
             Files.writeString(folder.resolve("page.html"), HtmlSheet.of(sheet.with(drawn)));
         } catch (IOException e) {

@@ -79,7 +79,7 @@ final class RunPage implements Callable<Integer> {
             Page page = CheckPages.found(notebooks.pages(), name);
             Optional<Job> job = Optional.ofNullable(jobFolder).map(Job::open);
             Filled filled = filled(page, job);
-            try (OpenPage open = workshop.open(Script.of(page, filled.example()))) {
+            try (OpenPage open = workshop.open(Script.of(page))) {
                 Run run = open.run(Values.of(filled));
                 Sheet sheet = sheet(filled, run, job);
                 print(sheet);
@@ -131,10 +131,10 @@ final class RunPage implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         sheet.run().steps().stream()
                 .filter(ran -> ran.outcome() instanceof Outcome.Failed)
-                .forEach(ran -> err.println(Faults.line(sheet.page(), ran)));
+                .forEach(ran -> err.println(Faults.of(sheet.page(), ran)));
         sheet.run().checks().stream()
                 .filter(ran -> !(ran.outcome() instanceof Outcome.Done))
-                .forEach(ran -> err.println(Faults.line(sheet.page(), ran)));
+                .forEach(ran -> err.println(Faults.of(sheet.page(), ran)));
         err.flush();
     }
 

@@ -10,6 +10,7 @@ import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import tech.tablesaw.api.Table;
 
@@ -31,8 +32,9 @@ final class Bench {
 
     private final Capture capture;
     private final IntConsumer at;
+    private final Optional<CompiledPages> pages = CompiledPages.besideProgram();
 
-    /** Ready for the next page; null once used. */
+    /** Made ahead for a page to come; null where there is none. */
     private Compiler compiler;
 
     private int outputLimit;
@@ -52,7 +54,6 @@ final class Bench {
         Thread tables = new Thread(() -> Table.create("warm"), "warm");
         tables.setDaemon(true);
         tables.start();
-        compiler = new Compiler();
     }
 
     /**
@@ -61,15 +62,19 @@ final class Bench {
      */
     void warmUp() {
         if (program == null) {
-            Linked.of(compile(SAMPLE, new Compiler()));
+            try (Compiler sample = new Compiler()) {
+                Linked.of(sample.compile(SAMPLE));
+            }
+            compiler = new Compiler();
         }
     }
 
     /** Opens, runs and draws a page once, so that every class a page needs is loaded. */
     void rehearse() {
         prepare();
+        compile(SAMPLE);
         open(new Message.Open(SAMPLE, 1000));
-        go(new Values(Map.of("given", 1.0)), Map.of());
+        go(new Values(Map.of("given", 1.0), true), Map.of());
         Plot.of("rehearsal").points("given", new double[] {0, 1}, new double[] {0, 1}).png();
     }
 
@@ -88,18 +93,24 @@ final class Bench {
 
     private Message open(Message.Open open) {
         outputLimit = open.outputLimit();
-        program = compile(open.script(), compiler == null ? new Compiler() : compiler);
-        compiler = null;
+        program = compiledBefore(open.script()).orElseGet(() -> compile(open.script()));
         reach = program.reach();
         linked = null;
         values = Map.of();
         return new Message.Opened();
     }
 
+    private Optional<Program> compiledBefore(Script script) {
+        return pages.flatMap(kept -> kept.find(script));
+    }
+
     /** Compiles with a compiler of its own: what one page declares, no other may see. */
-    private static Program compile(Script script, Compiler compiler) {
-        try (compiler) {
-            return compiler.compile(script);
+    private Program compile(Script script) {
+        try (Compiler used = compiler == null ? new Compiler() : compiler) {
+            compiler = null;
+            Program compiled = used.compile(script);
+            pages.ifPresent(kept -> kept.keep(script, compiled));
+            return compiled;
         }
     }
 

@@ -1,5 +1,6 @@
 package halfwidth.engine;
 
+import java.io.Serializable;
 import java.util.Optional;
 import java.util.Set;
 
@@ -12,10 +13,22 @@ import java.util.Set;
  * @param declaresType whether it declares a class, interface, enum or record
  */
 record CompiledStatement(
-        Optional<EntryPoints.EntryPoint> entryPoint,
-        String name,
-        String type,
-        boolean declaresType) {
+        Optional<EntryPoints.EntryPoint> entryPoint, String name, String type, boolean declaresType)
+        implements Serializable {
+
+    /** An {@code Optional} cannot be stored. */
+    private record Stored(
+            EntryPoints.EntryPoint entryPoint, String name, String type, boolean declaresType)
+            implements Serializable {
+        private Object readResolve() {
+            return new CompiledStatement(Optional.ofNullable(entryPoint), name, type, declaresType);
+        }
+    }
+
+    private Object writeReplace() {
+        return new Stored(entryPoint.orElse(null), name, type, declaresType);
+    }
+
     private static final Set<String> NUMBERS =
             Set.of(
                     "double",
@@ -29,7 +42,8 @@ record CompiledStatement(
                     "Long",
                     "Integer",
                     "OptionalDouble",
-                    "Estimate");
+                    "Estimate",
+                    "Optional<Estimate>");
     private static final Set<String> UNCHANGING =
             Set.of(
                     "double",

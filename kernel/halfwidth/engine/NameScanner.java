@@ -19,6 +19,7 @@ import com.sun.source.tree.VariableTree;
 import com.sun.source.util.JavacTask;
 import com.sun.source.util.TreeScanner;
 import java.io.IOException;
+import java.io.Serializable;
 import java.io.UncheckedIOException;
 import java.net.URI;
 import java.util.ArrayList;
@@ -44,10 +45,8 @@ final class NameScanner extends TreeScanner<Void, Void> {
      * @param assigned those that it assigns
      * @param declared the variables, methods and types that it declares, at any depth
      */
-    record Names(
-            Set<String> used, Set<String> changed, Set<String> assigned, Set<String> declared) {
-        static final Names NONE = new Names(Set.of(), Set.of(), Set.of(), Set.of());
-    }
+    record Names(Set<String> used, Set<String> changed, Set<String> assigned, Set<String> declared)
+            implements Serializable {}
 
     private static final JavaCompiler COMPILER = ToolProvider.getSystemJavaCompiler();
     private static final JavaFileManager FILES = COMPILER.getStandardFileManager(null, null, null);

@@ -53,8 +53,11 @@ final class PageRun {
         List<Run.Ran> steps = new ArrayList<>();
         List<Run.Ran> checks = new ArrayList<>();
         for (int i = 0; i < program.lines().size(); i++) {
-            at.accept(i);
             Program.Line line = program.lines().get(i);
+            if (line.statement().check() && !given.example()) {
+                continue;
+            }
+            at.accept(i);
             boolean missing = line.statement().hidden() && !given.given().containsKey(line.name());
             if (missing) {
                 available.missing(i);
@@ -95,6 +98,9 @@ final class PageRun {
             names.addAll(line.names().declared());
         } else if (!line.name().isEmpty()) {
             names.add(line.name());
+        }
+        if (line.statement().check()) {
+            return names; // a check looks at the page's values; it has no part in them
         }
         for (String name : reach.get(index).changes()) {
             CompiledStatement declaration = declarations.get(name);

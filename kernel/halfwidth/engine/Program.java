@@ -2,6 +2,7 @@ package halfwidth.engine;
 
 import halfwidth.run.Outcome;
 import halfwidth.run.Step;
+import java.io.Serializable;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
@@ -19,7 +20,8 @@ import java.util.Set;
  * @param wanted variables to report at the end of a run
  * @param places where the classes' code stands on the page
  */
-record Program(List<Line> lines, Map<String, byte[]> classes, List<String> wanted, Places places) {
+record Program(List<Line> lines, Map<String, byte[]> classes, List<String> wanted, Places places)
+        implements Serializable {
 
     /**
      * A statement with its compiled form or with why it has none.
@@ -32,7 +34,30 @@ record Program(List<Line> lines, Map<String, byte[]> classes, List<String> wante
             Step step,
             Optional<CompiledStatement> compiled,
             NameScanner.Names names,
-            Optional<Outcome.Failed> problem) {
+            Optional<Outcome.Failed> problem)
+            implements Serializable {
+
+        /** An {@code Optional} cannot be stored. */
+        private record Stored(
+                Statement statement,
+                Step step,
+                CompiledStatement compiled,
+                NameScanner.Names names,
+                Outcome.Failed problem)
+                implements Serializable {
+            private Object readResolve() {
+                return new Line(
+                        statement,
+                        step,
+                        Optional.ofNullable(compiled),
+                        names,
+                        Optional.ofNullable(problem));
+            }
+        }
+
+        private Object writeReplace() {
+            return new Stored(statement, step, compiled.orElse(null), names, problem.orElse(null));
+        }
 
         /** The name under which later statements can refer to it, "" if there is none. */
         String name() {

@@ -2,6 +2,7 @@ package halfwidth.engine;
 
 import halfwidth.run.Outcome;
 import halfwidth.run.Step;
+import java.io.Serializable;
 import java.util.Optional;
 
 /**
@@ -15,14 +16,18 @@ import java.util.Optional;
  * @param hidden whether the kernel made it (an input's declaration), so that no step shows it
  */
 record Statement(
-        int line, int firstLine, String text, String comment, boolean check, boolean hidden) {
+        int line, int firstLine, String text, String comment, boolean check, boolean hidden)
+        implements Serializable {
 
     /**
      * The step a reader sees. For a number, the comment is its unit and then, after a colon, a
      * note; for any other statement the comment is all note.
      */
     Step step(int index, Optional<CompiledStatement> compiled) {
-        String name = compiled.map(CompiledStatement::name).orElse("");
+        String name =
+                compiled.filter(one -> one.entryPoint().isPresent())
+                        .map(CompiledStatement::name)
+                        .orElse("");
         boolean number = compiled.isPresent() && compiled.get().number() && !check;
         int colon = comment.indexOf(':');
         String unit = !number ? "" : colon < 0 ? comment : comment.substring(0, colon).strip();

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -150,7 +151,27 @@ final class ValueView {
         if (shown instanceof Shown.Whole whole) {
             return (double) whole.value();
         }
-        return shown instanceof Shown.Nothing ? null : String.valueOf(item);
+        return shown instanceof Shown.Nothing ? null : within(item);
+    }
+
+    /** A value within a table, in few words: what is large has a step of its own. */
+    private static String within(Object item) {
+        if (item instanceof Optional<?> optional) {
+            return String.valueOf(cell(optional.orElse(null)));
+        }
+        if (item instanceof Estimate estimate) {
+            return String.format(
+                    Locale.ROOT, "%.6g ± %.2g", estimate.value(), estimate.standardUncertainty());
+        }
+        if (item instanceof Collection<?> items) {
+            return items.size() + " items";
+        }
+        if (item.getClass().isArray()) {
+            return Array.getLength(item) + " items";
+        }
+        return item instanceof Record record
+                ? record.getClass().getSimpleName()
+                : String.valueOf(item);
     }
 
     private static Shown simple(Object item) {

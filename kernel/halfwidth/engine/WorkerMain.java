@@ -50,9 +50,14 @@ public final class WorkerMain {
      * Starts the worker.
      *
      * @param arguments the file, of at least four bytes, in which the index of the running
-     *     statement is kept for the program to read, even after this JVM is gone
+     *     statement is kept for the program to read, even after this JVM is gone; or {@code
+     *     --rehearse}, to do once what every worker does and end, for a class-data archive of it
      */
     public static void main(String[] arguments) throws IOException {
+        if (arguments[0].equals("--rehearse")) {
+            new Bench(new Capture(), index -> {}).rehearse();
+            return;
+        }
         InputStream in = new FileInputStream(FileDescriptor.in);
         ObjectOutputStream out =
                 new ObjectOutputStream(

@@ -19,7 +19,8 @@ public record Budget(Duration time, int memoryMegabytes, int outputBytes) {
      */
     public Budget {
         if (time.isNegative() || time.isZero()) {
-            throw new IllegalArgumentException("time limit " + time + " must be above 0");
+            throw new IllegalArgumentException(
+                    "time limit " + time.toMillis() / 1000.0 + " s must be above 0 s");
         }
         if (memoryMegabytes < 64) {
             throw new IllegalArgumentException(

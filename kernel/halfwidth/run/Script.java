@@ -26,12 +26,8 @@ public record Script(List<Piece> pieces, List<String> wanted) implements Seriali
         wanted = List.copyOf(wanted);
     }
 
-    /**
-     * Takes from a page what the worker needs of it.
-     *
-     * @param checks whether to take its checks too, which hold for the worked example only
-     */
-    public static Script of(Page page, boolean checks) {
+    /** Takes from a page what the worker needs of it. */
+    public static Script of(Page page) {
         List<Piece> pieces = new ArrayList<>();
         for (Part part : page.parts()) {
             if (part instanceof Part.Inputs inputs) {
@@ -40,7 +36,7 @@ public record Script(List<Piece> pieces, List<String> wanted) implements Seriali
                 pieces.add(new Variable(readings.line(), readings.name(), TABLE));
             } else if (part instanceof Part.Steps steps) {
                 pieces.add(new Code(steps.line(), steps.code(), false));
-            } else if (part instanceof Part.Checks block && checks) {
+            } else if (part instanceof Part.Checks block) {
                 pieces.add(new Code(block.line(), block.code(), true));
             }
         }

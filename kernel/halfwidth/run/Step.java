@@ -8,7 +8,7 @@ import java.io.Serializable;
  * @param index its place among all statements of the page, which the kernel counts from 0
  * @param line the line in the page's file where it starts, 1-based
  * @param code its text without the trailing comment
- * @param name the variable it declares or assigns, "" if none
+ * @param name the variable it declares or assigns, "" if none, as for a method or a type
  * @param unit the unit named by its trailing comment, "" if none
  * @param note the rest of the trailing comment; the source, for a check
  */

@@ -18,8 +18,10 @@ import java.util.Optional;
  *
  * @param given by variable name: {@code Double}, {@code Integer}, {@code String}, {@code
  *     java.time.LocalDate} or {@link Columns}
+ * @param example whether they are the worked example's; the page's checks hold for it alone and run
+ *     with it only
  */
-public record Values(Map<String, Serializable> given) implements Serializable {
+public record Values(Map<String, Serializable> given, boolean example) implements Serializable {
 
     public Values {
         given = Map.copyOf(given);
@@ -35,7 +37,7 @@ public record Values(Map<String, Serializable> given) implements Serializable {
                 given.put(table.name(), columns(table.columns(), rows));
             }
         }
-        return new Values(given);
+        return new Values(given, filled.example());
     }
 
     private static Columns columns(List<Column> columns, List<List<Optional<Entry>>> rows) {

@@ -11,7 +11,8 @@ import java.util.Optional;
  * A result of a page after a run, and the verdict on it.
  *
  * @param result how the page declares it
- * @param value what it came to, empty if it was not computed
+ * @param value what it came to, empty if it was not computed; {@link Shown.Nothing} if it was, and
+ *     there is none
  * @param uncertainty its standard uncertainty, in its unit
  * @param limits its limits as numbers
  * @param ruling whether it keeps them, and why
@@ -29,6 +30,11 @@ public record Answer(
     /** The answers to all results that a page declares, in its order. */
     public static List<Answer> of(Page page, Run run) {
         return page.results().stream().map(result -> new Judge(result, run).answer()).toList();
+    }
+
+    /** Whether any of these results has a limit, without which no verdict is worth a column. */
+    static boolean anyLimits(List<Answer> answers) {
+        return answers.stream().anyMatch(answer -> answer.limits().declared());
     }
 
     /** The value unrounded, if it is a number. */
@@ -50,6 +56,16 @@ public record Answer(
         return Limits.number(computed)
                 .map(number -> Numbers.fixed(number, decimals()))
                 .orElseGet(() -> Values.words(computed));
+    }
+
+    /** Its unit as shown beside the value; "" where the value is no number. */
+    public String shownUnit() {
+        return number().isPresent() ? Values.unit(result.unit()) : "";
+    }
+
+    /** Whether it is a text, which may be a whole sentence. */
+    boolean isText() {
+        return value.isPresent() && value.get() instanceof Shown.Words;
     }
 
     /** The standard uncertainty as shown: never rounded to nothing. */

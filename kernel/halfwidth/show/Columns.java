@@ -7,13 +7,15 @@ import java.util.stream.IntStream;
 
 /**
  * Rows of cells in aligned columns of plain text. The first column takes what room is left and
- * wraps; a row may carry notes, which are wrapped below it.
+ * wraps; a row may carry notes, which are wrapped below it. A row may also be a label with a text,
+ * which takes the room of all other columns and wraps.
  */
 final class Columns {
     private static final int GAP = 2;
     private static final int LEAST_FIRST = 16;
+    private static final int LEAST_TEXT = 36;
 
-    private record Row(List<String> cells, List<String> notes) {}
+    private record Row(List<String> cells, boolean isText, List<String> notes) {}
 
     private final int width;
     private final String alignment;
@@ -29,38 +31,63 @@ final class Columns {
     }
 
     void row(List<String> cells, List<String> notes) {
+        add(cells, false, notes);
+    }
+
+    void text(String label, String text, List<String> notes) {
+        add(List.of(label, text), true, notes);
+    }
+
+    private void add(List<String> cells, boolean isText, List<String> notes) {
         rows.add(
                 new Row(
                         cells.stream().map(Line::safe).toList(),
+                        isText,
                         notes.stream().filter(note -> !note.isEmpty()).toList()));
     }
 
     List<String> lines() {
         int[] widths = IntStream.range(0, alignment.length()).map(this::widest).toArray();
         int rest = IntStream.of(widths).skip(1).filter(w -> w > 0).map(w -> w + GAP).sum();
-        widths[0] = Math.min(widths[0], Math.max(LEAST_FIRST, width - rest));
+        int others = rows.stream().anyMatch(Row::isText) ? Math.max(rest, LEAST_TEXT + GAP) : rest;
+        widths[0] = Math.min(widths[0], Math.max(LEAST_FIRST, width - others));
         return rows.stream().flatMap(row -> lines(row, widths).stream()).toList();
     }
 
     private int widest(int column) {
-        return rows.stream().mapToInt(row -> Line.width(row.cells().get(column))).max().orElse(0);
+        return rows.stream()
+                .filter(row -> column == 0 || !row.isText())
+                .mapToInt(row -> Line.width(row.cells().get(column)))
+                .max()
+                .orElse(0);
     }
 
     private List<String> lines(Row row, int[] widths) {
         List<String> label = Line.wrap(row.cells().get(0), widths[0]);
+        List<String> beside = row.isText() ? text(row, widths[0]) : List.of(cells(row, widths));
         List<String> lines = new ArrayList<>();
-        String others =
-                IntStream.range(1, widths.length)
-                        .filter(column -> widths[column] > 0)
-                        .mapToObj(column -> padded(row, column, widths[column]))
-                        .collect(Collectors.joining());
-        String first = label.isEmpty() ? "" : label.get(0);
-        lines.add((Line.padRight(first, widths[0]) + others).stripTrailing());
-        label.stream().skip(1).forEach(lines::add);
+        for (int i = 0; i < Math.max(label.size(), beside.size()); i++) {
+            String left = i < label.size() ? label.get(i) : "";
+            String right = i < beside.size() ? beside.get(i) : "";
+            lines.add((Line.padRight(left, widths[0]) + right).stripTrailing());
+        }
         for (String note : row.notes()) {
             Line.wrap(note, width - 4).forEach(line -> lines.add("    " + line));
         }
         return lines;
+    }
+
+    private List<String> text(Row row, int label) {
+        return Line.wrap(row.cells().get(1), width - label - GAP).stream()
+                .map(line -> " ".repeat(GAP) + line)
+                .toList();
+    }
+
+    private String cells(Row row, int[] widths) {
+        return IntStream.range(1, widths.length)
+                .filter(column -> widths[column] > 0)
+                .mapToObj(column -> padded(row, column, widths[column]))
+                .collect(Collectors.joining());
     }
 
     private String padded(Row row, int column, int room) {

@@ -14,27 +14,35 @@ record Judge(Result result, Run run) {
     private static final double COVERAGE = 2;
 
     Answer answer() {
-        Optional<Shown> value =
-                Optional.ofNullable(run.finals().get(result.name()))
-                        .filter(shown -> !(shown instanceof Shown.Nothing));
-        Optional<Double> uncertainty =
-                result.uncertainty()
-                        .flatMap(name -> Limits.number(run.finals().get(name)))
-                        .filter(size -> size >= 0);
+        Optional<Shown> value = Optional.ofNullable(run.finals().get(result.name()));
+        Optional<Double> uncertainty = uncertainty(value);
         Limits limits = Limits.of(result, run);
         Ruling ruling =
-                value.isPresent()
-                        ? ruling(Limits.number(value.get()), limits, uncertainty)
-                        : Ruling.notJudged(Absence.of(result.name(), run));
+                value.map(computed -> ruling(computed, limits, uncertainty))
+                        .orElseGet(() -> Ruling.notJudged(Absence.of(result.name(), run)));
         return new Answer(result, value, uncertainty, limits, ruling);
     }
 
-    private Ruling ruling(Optional<Double> number, Limits limits, Optional<Double> uncertainty) {
+    /** The one that the page declares, or that the value carries with it. */
+    private Optional<Double> uncertainty(Optional<Shown> value) {
+        if (value.isPresent()
+                && value.get() instanceof Shown.Measured measured
+                && result.uncertainty().isEmpty()) {
+            return Optional.of(measured.standardUncertainty());
+        }
+        return result.uncertainty()
+                .flatMap(name -> Limits.number(run.finals().get(name)))
+                .filter(size -> size >= 0);
+    }
+
+    private Ruling ruling(Shown value, Limits limits, Optional<Double> uncertainty) {
+        Optional<Double> number = Limits.number(value);
+        boolean none = value instanceof Shown.Nothing;
         if (!limits.declared()) {
-            return new Ruling(Verdict.NO_LIMIT, "", missing(uncertainty));
+            return new Ruling(Verdict.NO_LIMIT, "", none ? "" : missing(uncertainty));
         }
         if (number.isEmpty()) {
-            return Ruling.notJudged("the value is not a number");
+            return Ruling.notJudged(none ? "there is no value" : "the value is not a number");
         }
         if (limits.contradictory()) {
             return Ruling.notJudged("the lower limit is above the upper one");

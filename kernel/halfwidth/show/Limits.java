@@ -93,6 +93,9 @@ public record Limits(Optional<Limit> least, Optional<Limit> most, String unknown
         if (value instanceof Shown.Real real) {
             return Optional.of(real.value());
         }
+        if (value instanceof Shown.Measured measured) {
+            return Optional.of(measured.value());
+        }
         if (value instanceof Shown.Whole whole) {
             return Optional.of((double) whole.value());
         }

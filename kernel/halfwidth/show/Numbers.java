@@ -10,6 +10,9 @@ final class Numbers {
     private static final MathContext FULL = new MathContext(12);
     private static final double TOO_LONG = 1e15;
 
+    /** Digits of an uncertainty: JCGM 100:2008, 7.2.6, allows two at most. */
+    private static final MathContext OF_UNCERTAINTY = new MathContext(2);
+
     private Numbers() {}
 
     /** Rounds half up to so many decimals; a number too long for that is given briefly. */
@@ -32,6 +35,20 @@ final class Numbers {
     /** Twelve significant digits, for other programs: all that is known, less the noise. */
     static String full(double value) {
         return significant(value, FULL);
+    }
+
+    /**
+     * A value with its standard uncertainty, as in {@code 164.98 ± 0.37}: the uncertainty to two
+     * significant digits, the value to the same place (JCGM 100:2008, 7.2.6).
+     */
+    static String measured(double value, double uncertainty) {
+        BigDecimal size = BigDecimal.valueOf(uncertainty).round(OF_UNCERTAINTY);
+        size = size.setScale(size.scale() + OF_UNCERTAINTY.getPrecision() - size.precision());
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(size.scale(), RoundingMode.HALF_UP);
+        if (uncertainty == 0 || rounded.precision() > FULL.getPrecision()) {
+            return full(value) + " ± " + significant(uncertainty, OF_UNCERTAINTY);
+        }
+        return rounded.toPlainString() + " ± " + size.toPlainString();
     }
 
     private static String significant(double value, MathContext digits) {

@@ -14,6 +14,8 @@ import org.commonmark.node.Heading;
 import org.commonmark.node.Image;
 import org.commonmark.node.Link;
 import org.commonmark.node.Node;
+import org.commonmark.node.StrongEmphasis;
+import org.commonmark.node.Text;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.commonmark.renderer.text.LineBreakRendering;
@@ -35,6 +37,8 @@ final class Prose {
                     .extensions(TABLES)
                     .lineBreakRendering(LineBreakRendering.STRIP)
                     .build();
+
+    private static final String CAUTION = "(?i)cautions?[.:!]?";
 
     private final Node document;
 
@@ -75,7 +79,20 @@ final class Prose {
         while (quote.getFirstChild() != null) {
             document.appendChild(quote.getFirstChild());
         }
+        dropLead(document);
         return new Prose(document);
+    }
+
+    /** Drops a bold "Caution." at the beginning, since the heading above it says so already. */
+    private static void dropLead(Document caution) {
+        Node lead =
+                caution.getFirstChild() == null ? null : caution.getFirstChild().getFirstChild();
+        if (lead instanceof StrongEmphasis && TEXT.render(lead).strip().matches(CAUTION)) {
+            if (lead.getNext() instanceof Text rest) {
+                rest.setLiteral(rest.getLiteral().stripLeading());
+            }
+            lead.unlink();
+        }
     }
 
     /** Markup that runs nothing and loads nothing. */

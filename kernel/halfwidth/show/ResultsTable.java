@@ -18,56 +18,79 @@ record ResultsTable(Sheet sheet, Html html) {
     }
 
     private void table(List<Answer> answers) {
+        boolean judged = Answer.anyLimits(answers);
         html.open("table").open("thead").open("tr");
-        for (String head : List.of("Result", "Value", "Limit", "Verdict")) {
+        for (String head :
+                judged
+                        ? List.of("Result", "Value", "Limit", "Verdict")
+                        : List.of("Result", "Value")) {
             html.element("th", head, "scope", "col");
         }
         html.close().close().open("tbody");
-        answers.forEach(this::row);
+        answers.forEach(answer -> row(answer, judged));
         html.close().close();
         if (answers.stream().anyMatch(answer -> answer.uncertainty().isPresent())) {
             html.element("p", "± is one standard uncertainty.", "class", "small");
         }
     }
 
-    private void row(Answer answer) {
+    private void row(Answer answer, boolean judged) {
         html.open("tr").open("th", "scope", "row").text(answer.result().label());
         html.element("span", answer.result().name(), "class", "name").close();
-        value(answer);
-        html.open("td").text(limits(answer));
+        if (answer.isText() && answer.verdict() == Verdict.NO_LIMIT) {
+            text(answer, judged);
+        } else {
+            value(answer, judged);
+            if (judged) {
+                limits(answer);
+                verdict(answer);
+            }
+        }
+        html.close().line();
+    }
+
+    /** A text takes the whole row. */
+    private void text(Answer answer, boolean judged) {
+        html.open("td", "class", "text", "colspan", judged ? "3" : "1");
+        html.element("strong", answer.shownValue()).close();
+    }
+
+    private void limits(Answer answer) {
+        html.open("td").text(Values.withUnit(answer.shownLimits(), answer.result().unit()));
         if (!answer.result().source().isBlank()) {
             html.element("span", answer.result().source(), "class", "source");
         }
         html.close();
-        verdict(answer);
-        html.close().line();
     }
 
-    private void value(Answer answer) {
+    private void value(Answer answer, boolean judged) {
         html.open("td", "class", "value");
         if (answer.value().isEmpty()) {
             html.element("span", "–", "title", "no value");
         } else {
-            html.element("strong", Values.withUnit(answer.shownValue(), answer.result().unit()));
+            html.element("strong", Values.withUnit(answer.shownValue(), answer.shownUnit()));
         }
         String uncertainty = answer.shownUncertainty();
         if (!uncertainty.isEmpty()) {
             html.open("span", "class", "uncertainty").text("± " + uncertainty).close();
         }
+        if (!judged) {
+            why(answer);
+        }
         html.close();
-    }
-
-    private static String limits(Answer answer) {
-        return Values.withUnit(answer.shownLimits(), answer.result().unit());
     }
 
     private void verdict(Answer answer) {
         String kind = answer.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-');
         html.open("td").element("span", answer.verdict().words(), "class", "verdict " + kind);
+        why(answer);
+        html.close();
+    }
+
+    private void why(Answer answer) {
         String why = answer.ruling().why();
         if (!why.isEmpty()) {
             html.element("span", why, "class", "why");
         }
-        html.close();
     }
 }

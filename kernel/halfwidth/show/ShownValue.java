@@ -10,16 +10,19 @@ import java.util.List;
 record ShownValue(Html html) {
 
     void write(Step step, Shown value) {
-        if (value instanceof Shown.Grid grid) {
+        if (value instanceof Shown.Grid grid && Values.isSeries(grid)) {
+            html.open("p", "class", "value").text(step.name() + " = ");
+            html.element("strong", Values.series(grid, step.unit())).close();
+        } else if (value instanceof Shown.Grid grid) {
             table(step.name(), grid);
         } else if (value instanceof Shown.Picture picture) {
             picture(picture);
-        } else if (!(value instanceof Shown.Nothing)) {
+        } else if (!(value instanceof Shown.Nothing && step.name().isEmpty())) {
             html.open("p", "class", "value");
             if (!step.name().isEmpty()) {
                 html.text(step.name() + " = ");
             }
-            html.element("strong", Values.withUnit(Values.words(value), step.unit())).close();
+            html.element("strong", Values.words(value, step.unit())).close();
         }
     }
 

@@ -98,23 +98,31 @@ public final class TextSheet {
             return;
         }
         section("RESULTS");
+        boolean judged = Answer.anyLimits(answers);
         Columns columns = new Columns(WIDTH - 2, "lrllll");
         for (Answer answer : answers) {
-            String uncertainty = answer.shownUncertainty();
-            columns.row(
-                    List.of(
-                            answer.result().label(),
-                            answer.value().isEmpty() ? "-" : answer.shownValue(),
-                            answer.value().isEmpty() ? "" : Values.unit(answer.result().unit()),
-                            uncertainty.isEmpty() ? "" : "± " + uncertainty,
-                            answer.shownLimits(),
-                            answer.verdict().words()),
-                    List.of(answer.ruling().why()));
+            List<String> notes = List.of(answer.ruling().why());
+            if (answer.isText()) {
+                columns.text(answer.result().label(), answer.shownValue(), notes);
+            } else {
+                columns.row(cells(answer, judged), notes);
+            }
         }
         columns.lines().forEach(line -> lines.add("  " + line));
         if (answers.stream().anyMatch(answer -> answer.uncertainty().isPresent())) {
             lines.add("  ± is one standard uncertainty.");
         }
+    }
+
+    private static List<String> cells(Answer answer, boolean judged) {
+        String uncertainty = answer.shownUncertainty();
+        return List.of(
+                answer.result().label(),
+                answer.value().isEmpty() ? "-" : answer.shownValue(),
+                answer.shownUnit(),
+                uncertainty.isEmpty() ? "" : "± " + uncertainty,
+                judged ? answer.shownLimits() : "",
+                judged ? answer.verdict().words() : "");
     }
 
     private void waiting() {

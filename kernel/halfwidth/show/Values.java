@@ -1,15 +1,25 @@
 package halfwidth.show;
 
 import halfwidth.run.Shown;
+import java.util.List;
 import java.util.Optional;
 
 /** Values in one line of words. */
 final class Values {
+    /** What is shown for a value that a step left out on purpose, as an empty optional. */
+    static final String NONE = "none";
+
+    /** More numbers than this are not all written out in a line. */
+    private static final int SERIES = 8;
+
     private Values() {}
 
     static String words(Shown value) {
         if (value instanceof Shown.Real real) {
             return Numbers.brief(real.value());
+        }
+        if (value instanceof Shown.Measured measured) {
+            return Numbers.measured(measured.value(), measured.standardUncertainty());
         }
         if (value instanceof Shown.Whole whole) {
             return Long.toString(whole.value());
@@ -23,7 +33,35 @@ final class Values {
         if (value instanceof Shown.Grid grid) {
             return "table of %s rows".formatted(grid.rows().size() + grid.left());
         }
-        return value instanceof Shown.Picture picture ? picture.title() : "";
+        return value instanceof Shown.Picture picture ? picture.title() : NONE;
+    }
+
+    /** Whether a table is no more than a row of numbers, as an array is. */
+    static boolean isSeries(Shown.Grid grid) {
+        return grid.columns().equals(List.of("value"))
+                && grid.rows().stream().allMatch(row -> row.get(0) instanceof Double);
+    }
+
+    /** The first numbers of a series and the last, as in {@code 0, 1.5, … 2.25 in (41 values)}. */
+    static String series(Shown.Grid grid, String unit) {
+        List<String> numbers =
+                grid.rows().stream().map(row -> Numbers.brief((Double) row.get(0))).toList();
+        boolean whole = grid.left() == 0;
+        if (whole && numbers.size() <= SERIES) {
+            return withUnit(String.join(", ", numbers), unit);
+        }
+        String last = whole ? " " + numbers.get(numbers.size() - 1) : "";
+        String shown = String.join(", ", numbers.subList(0, SERIES - 2)) + ", …" + last;
+        return withUnit(shown, unit) + " (%s values)".formatted(numbers.size() + grid.left());
+    }
+
+    /** A value with its unit, as in {@code 1.25 in} or {@code (4.19 ± 0.10) °/in}. */
+    static String words(Shown value, String unit) {
+        if (value instanceof Shown.Nothing) {
+            return NONE;
+        }
+        boolean measured = value instanceof Shown.Measured && !unit(unit).isEmpty();
+        return withUnit(measured ? "(" + words(value) + ")" : words(value), unit);
     }
 
     /** A value with its unit, as in {@code 1.25 in} or {@code 12°}. */
@@ -43,9 +81,10 @@ final class Values {
     static Optional<String> small(Shown value, String unit) {
         boolean small =
                 value instanceof Shown.Real
+                        || value instanceof Shown.Measured
                         || value instanceof Shown.Whole
                         || value instanceof Shown.Flag
                         || value instanceof Shown.Words words && words.text().length() <= 24;
-        return small ? Optional.of(withUnit(words(value), unit)) : Optional.empty();
+        return small ? Optional.of(words(value, unit)) : Optional.empty();
     }
 }

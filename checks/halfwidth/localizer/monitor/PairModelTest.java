@@ -31,6 +31,23 @@ class PairModelTest {
         assertEquals(0, new PairModel(0.4, a).readingAt(0));
     }
 
+    @Property
+    void readsNothingAtItsNullWithSidebandsOutOfPhase(
+            @ForAll @DoubleRange(min = 0.7, max = 1.4) double a,
+            @ForAll @DoubleRange(min = -60, max = 60) double lead) {
+        double excess = new PairModel(0.4, a).excessAtNull(lead);
+        assertEquals(0, Phasors.readingWithLead(lead, 0.4, a, excess, 0), 1e-12);
+        assertEquals(0, PairModel.ofEqualReturns(0.4).excessAtNull(lead));
+    }
+
+    @Test
+    void movesItsNullByThePhaseErrorTimesTheInequality() {
+        // A 150 Hz side 5 % weaker and sidebands 4 degrees ahead: near −0.05 · 4 = −0.2 degrees.
+        assertEquals(-0.2, new PairModel(0.4, 0.95).excessAtNull(4), 0.01);
+        assertThrows(
+                IllegalArgumentException.class, () -> new PairModel(0.4, 0.2).excessAtNull(60));
+    }
+
     @Test
     void isATangentForEqualReturns() {
         // tan 45° = 1: at a quarter turn the pair reads −K.

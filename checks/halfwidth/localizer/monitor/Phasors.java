@@ -16,11 +16,18 @@ final class Phasors {
      * carrier.
      */
     static double reading(double k, double a, double delay150, double delay90) {
+        return readingWithLead(0, k, a, delay150, delay90);
+    }
+
+    /** The same with the SBO ahead of its phase by some degrees. */
+    static double readingWithLead(
+            double lead, double k, double a, double delay150, double delay90) {
         Complex left = delayed(new Complex(1, 0), delay90);
         Complex right = delayed(new Complex(a, 0), delay150);
         Complex carrier = left.add(right);
         Complex sbo =
                 left.multiply(new Complex(0, k / 2)).add(right.multiply(new Complex(0, -k / 2)));
+        sbo = delayed(sbo, -lead);
         double depth = 0.2;
         double tone150 = depth + sbo.divide(carrier).getReal();
         double tone90 = depth - sbo.divide(carrier).getReal();

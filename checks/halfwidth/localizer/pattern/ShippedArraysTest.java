@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import halfwidth.localizer.array.ArrayFile;
 import halfwidth.localizer.array.ArrayModel;
 import halfwidth.localizer.array.Current;
+import halfwidth.localizer.array.Detector;
 import halfwidth.localizer.signal.Tone;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -43,6 +44,19 @@ class ShippedArraysTest {
     void sayThatTheyAreInvented(String file) throws IOException {
         assertTrue(Files.readString(FOLDER.resolve(file)).startsWith("# Invented"));
         assertTrue(shipped(file).name().contains("invented"));
+    }
+
+    @Test
+    void readDifferentlyOnASquareLawDetector() {
+        ArrayModel array = shipped("fourteen-two-carrier.csv");
+        double course = Math.pow(array.farField(5).course().amplitude(), 2);
+        double clearance = Math.pow(array.farField(5).clearance().orElseThrow().amplitude(), 2);
+        // Weighed by power: r²/(1 + r²).
+        double weighed =
+                (course * ddm(array, 0, 5) + clearance * ddm(array, 1, 5)) / (course + clearance);
+        ArrayPattern pattern = ArrayPattern.farField(array);
+        assertEquals(weighed, pattern.detectedBy(Detector.SQUARE_LAW).ddm(5), 1e-9);
+        assertEquals(pattern.ddm(5), pattern.detectedBy(Detector.LINEAR_ENVELOPE).ddm(5), 1e-15);
     }
 
     @ParameterizedTest

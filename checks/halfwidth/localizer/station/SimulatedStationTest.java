@@ -9,6 +9,9 @@ import halfwidth.localizer.array.ArrayFile;
 import halfwidth.localizer.array.ArrayModel;
 import halfwidth.localizer.array.FeedPath;
 import halfwidth.localizer.array.Place;
+import halfwidth.localizer.transmit.BothSides;
+import halfwidth.localizer.transmit.CoarsePhasing;
+import halfwidth.localizer.uncertainty.Estimate;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -20,6 +23,7 @@ import org.hipparchus.complex.Complex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SimulatedStationTest {
     private static final double C = 299_792_458;
@@ -159,6 +163,36 @@ class SimulatedStationTest {
         }
         station.removeQuadraturePiece(Channel.COURSE);
         return offset;
+    }
+
+    /** A crew that phases near the array finds the phase that the place adds as well. */
+    @ParameterizedTest
+    @ValueSource(doubles = {100, 300, 1000})
+    void addsThePhaseOfAPlaceNearTheArray(double distance) {
+        SimulatedStation station = exact(8);
+        BothSides without = bothSides(station, distance);
+        station.insertQuadraturePiece(Channel.COURSE);
+        BothSides with = bothSides(station, distance);
+        Estimate piece = Estimate.exact(station.truth().lines().quadraturePiece());
+        double found = new CoarsePhasing(without, with, piece).phaseError().value();
+        double lead = -station.truth().signal(Transmitter.ONE, Channel.COURSE).sboDelay();
+        Place place = new Place(2, distance);
+        Complex csb = field(Channel.COURSE, false, place);
+        double ofPlace =
+                Math.toDegrees(field(Channel.COURSE, true, place).divide(csb).getArgument());
+        assertEquals(lead + ofPlace, found, 1e-6);
+        assertEquals(ofPlace, ARRAY.nearField(2, distance).course().sboPhase(), 1e-9);
+        // It falls as 1/distance and is more than a crew would put up with at 300 m.
+        assertTrue(Math.abs(ofPlace) > 10 * 300 / distance);
+    }
+
+    private static BothSides bothSides(SimulatedStation station, double distance) {
+        return new BothSides(near(station, 2, distance), near(station, -2, distance), 1e-9);
+    }
+
+    private static double near(SimulatedStation station, double azimuth, double distance) {
+        return station.ddmAt(new Place(azimuth, distance), Transmitter.ONE, Radiated.COURSE)
+                .orElseThrow();
     }
 
     @Test

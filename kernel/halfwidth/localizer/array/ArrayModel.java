@@ -2,7 +2,6 @@ package halfwidth.localizer.array;
 
 import halfwidth.localizer.Range;
 import halfwidth.localizer.Require;
-import halfwidth.localizer.line.Line;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -70,17 +69,6 @@ public record ArrayModel(
         double least = positions.stream().mapToDouble(x -> x).min().orElseThrow();
         double most = positions.stream().mapToDouble(x -> x).max().orElseThrow();
         return most - least;
-    }
-
-    /**
-     * Returns the distance beyond which the far field is usually taken as reached: 2 D²/λ, where
-     * the path from an end is a sixteenth of a wavelength longer than from the centre.
-     *
-     * @return the distance (m)
-     */
-    public double farFieldDistance() {
-        double wavelength = Line.SPEED_OF_LIGHT / course().frequency();
-        return 2 * aperture() * aperture() / wavelength;
     }
 
     /**

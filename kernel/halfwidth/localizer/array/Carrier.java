@@ -14,9 +14,6 @@ import java.util.function.UnaryOperator;
  * @param sbo the SBO current of each element, by the peak of one tone
  */
 public record Carrier(double frequency, double depth, List<Current> csb, List<Current> sbo) {
-    /** Depth of each tone wanted of a localizer (1): ICAO Annex 10 Vol I, 3.1.3.5.1. */
-    public static final double NOMINAL_DEPTH = 0.2;
-
     private static final Range FREQUENCIES = new Range(50e6, 500e6);
 
     /**

@@ -28,12 +28,7 @@ public enum FeedPath {
         return carrier;
     }
 
-    /**
-     * Tells SBO from CSB.
-     *
-     * @return true for a signal of sidebands only
-     */
-    public boolean isSidebandOnly() {
+    boolean isSidebandOnly() {
         return sidebandOnly;
     }
 

@@ -9,10 +9,17 @@ public final class CutRecord {
     private static final double FACTOR = 2;
 
     /**
-     * Standard uncertainties of slack. Rounding to steps moves a difference of two readings by one
-     * step at most, which is 2.45 of them, so three never refuse a record for its rounding.
+     * Standard uncertainties of slack. Rounding alone moves a difference of two readings by 2.45 of
+     * them at most, but a receiver is unsteady as well, and after a cut of a step or two that is
+     * all there is to see: three would refuse a true record now and then. Slips of a sign, a line
+     * or a unit are far beyond five on any cut worth the name.
      */
-    private static final double SURE = 3;
+    private static final double SURE = 5;
+
+    /** The inch in metres, exact by definition. */
+    private static final double INCH = 0.0254;
+
+    private static final double MILLIMETRE = 1000;
 
     private CutRecord() {}
 
@@ -30,18 +37,21 @@ public final class CutRecord {
             throw new IllegalArgumentException(
                     String.format(
                             Locale.ROOT,
-                            "cut of the %s fell from %s to %s m in row %d: it must not shrink;"
-                                    + " enter all that was cut so far, not the last cut",
+                            "row %d: total cut of the %s must not shrink, but goes from %.1f mm"
+                                    + " (%.3f in) to %.1f mm (%.3f in); enter all that was cut so"
+                                    + " far, not the last cut",
+                            row,
                             line,
-                            before,
-                            now,
-                            row));
+                            MILLIMETRE * before,
+                            before / INCH,
+                            MILLIMETRE * now,
+                            now / INCH));
         }
     }
 
     /**
      * Refuses a phase that moved the wrong way, less than half or more than twice as far as the
-     * data sheet says, by more than three standard uncertainties.
+     * data sheet says, by more than five standard uncertainties.
      *
      * @param found the phase taken away by each metre cut (deg/m)
      * @param dataSheet β as the data sheet has it (deg/m), above 0
@@ -53,11 +63,13 @@ public final class CutRecord {
         String moved =
                 String.format(
                         Locale.ROOT,
-                        "%s changed by %.4g deg for each metre cut, where the data sheet says"
-                                + " %.4g",
+                        "%s changed by %.4g deg for each metre cut (%.3g deg for each inch), where"
+                                + " the data sheet says %.4g (%.3g)",
                         reading,
                         found.value(),
-                        dataSheet.value());
+                        found.value() * INCH,
+                        dataSheet.value(),
+                        dataSheet.value() * INCH);
         if (found.value() + slack < 0) {
             throw new IllegalArgumentException(
                     moved + ": it moved the wrong way; wrong line cut, or a sign mistyped?");

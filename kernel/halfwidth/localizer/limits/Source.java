@@ -67,4 +67,10 @@ public record Source(String document, String section, Status status, String note
         String place = section.isBlank() ? document : document + ", " + section;
         return place + " (" + status.words() + ")";
     }
+
+    /** The citation, which is how a page shows where a limit comes from. */
+    @Override
+    public String toString() {
+        return citation();
+    }
 }

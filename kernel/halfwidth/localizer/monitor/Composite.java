@@ -16,7 +16,8 @@ import org.hipparchus.complex.Complex;
  * The reading of all pairs combined: DDM = 2 Re(Σ sidebands/Σ carriers), as complex sums.
  *
  * <p>Errors that are common to several pairs do not average out; the uncertainty given here takes
- * the pairs' phases for independent.
+ * the pairs' phases for independent, their amplitudes for known, and the sidebands to be in phase
+ * with the carrier.
  *
  * @param pairs what each pair brings, at least one
  */

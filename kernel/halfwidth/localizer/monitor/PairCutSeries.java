@@ -23,7 +23,7 @@ public record PairCutSeries(AdapterTrial trial, List<PairCutRow> rows, Estimate 
     /**
      * @throws IllegalArgumentException if a total cut shrinks; the data sheet's β is not above 0
      *     and at most 1000 deg/m; or the reading moved the wrong way, less than half or more than
-     *     twice as far as the data sheet says, by more than three standard uncertainties
+     *     twice as far as the data sheet says, by more than five standard uncertainties
      */
     public PairCutSeries {
         rows = List.copyOf(rows);

@@ -11,7 +11,9 @@ import halfwidth.localizer.Require;
  *
  * <p>d(δ) = −K · 2a sin δ/(1 + a² + 2a cos δ), K = 2S/C,
  *
- * <p>which for a = 1 is −K tan(δ/2), and is 0 at δ = 0 whatever a is.
+ * <p>which for a = 1 is −K tan(δ/2), and is 0 at δ = 0 whatever a is. That holds for sidebands in
+ * phase with the carrier, as phasing leaves them; {@link #excessAtNull} tells how far the null is
+ * off where they are not.
  *
  * @param sensitivity K (1), the DDM that each element alone would carry in phase; negative for a
  *     pair that the design feeds with sidebands of reversed sign; not 0
@@ -80,5 +82,25 @@ public record PairModel(double sensitivity, double amplitudeRatio) {
                     "amplitude ratio " + amplitudeRatio + " must be 1 to invert the reading");
         }
         return -2 * Math.toDegrees(Math.atan(reading / sensitivity));
+    }
+
+    /**
+     * Returns the excess at which the pair reads nothing when its sidebands are not in phase: δ =
+     * −asin((1 − a²) tan ψ/(2a)).
+     *
+     * <p>With SBO leading by ψ the reading is −K (2a sin δ cos ψ + (1 − a²) sin ψ)/(1 + a² + 2a cos
+     * δ): equal returns have their null at 0 all the same, unequal ones near (a − 1) ψ.
+     *
+     * @param sidebandLead ψ, the phase error of the sidebands (deg), positive = the SBO leads
+     * @return δ (deg), what a cut to the null leaves as excess
+     * @throws IllegalArgumentException if ψ is not -89 to 89 deg, or such a pair has no null
+     */
+    public double excessAtNull(double sidebandLead) {
+        Require.within("phase error of the sidebands", sidebandLead, new Range(-89, 89), "deg");
+        double a = amplitudeRatio;
+        double sine = (a * a - 1) * Math.tan(Math.toRadians(sidebandLead)) / (2 * a);
+        Require.within("sine of the excess at the null", sine, new Range(-1, 1), "");
+        // Adding 0 keeps a negative zero off the page.
+        return Math.toDegrees(Math.asin(sine)) + 0.0;
     }
 }

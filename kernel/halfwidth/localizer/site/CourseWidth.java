@@ -9,7 +9,7 @@ import halfwidth.localizer.signal.Ddm;
  * A course width and where it applies: the whole sector between the two half-width points, each of
  * which reads 0.155 DDM.
  *
- * @param width the width (deg), above 0, at most 20
+ * @param width the width (deg), 0.1 to 20
  * @param unclipped the width that the rule alone would give (deg); {@code width} where no least or
  *     most width changed it
  * @param datumDistance from the centre of the array to the reference datum (m), 100 to 20 000

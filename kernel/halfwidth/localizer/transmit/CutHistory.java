@@ -3,10 +3,9 @@ package halfwidth.localizer.transmit;
 import halfwidth.localizer.cut.CutRecord;
 import halfwidth.localizer.transmit.CommonSlope.Group;
 import halfwidth.localizer.uncertainty.Estimate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.function.Function;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** A cutting record as lines of offsets against the net cut, checked for slips. */
 final class CutHistory {
@@ -26,27 +25,31 @@ final class CutHistory {
 
     /** The offsets of each transmitter against the net cut, without those not read. */
     static List<Group> groups(List<CutRow> rows) {
-        List<Group> groups = new ArrayList<>();
-        for (Function<CutRow, OptionalDouble> offset :
-                List.<Function<CutRow, OptionalDouble>>of(CutRow::offset1, CutRow::offset2)) {
-            List<CutRow> read = rows.stream().filter(r -> offset.apply(r).isPresent()).toList();
-            if (!read.isEmpty()) {
-                groups.add(
+        return IntStream.of(1, 2).mapToObj(i -> group(rows, i)).flatMap(Optional::stream).toList();
+    }
+
+    /** The offsets of transmitter 1 or 2 against the net cut; empty if it was never read. */
+    static Optional<Group> group(List<CutRow> rows, int transmitter) {
+        List<CutRow> read = rows.stream().filter(r -> r.offset(transmitter).isPresent()).toList();
+        return read.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
                         new Group(
                                 read.stream().mapToDouble(CutRow::netCut).toArray(),
                                 read.stream()
-                                        .mapToDouble(r -> offset.apply(r).getAsDouble())
+                                        .mapToDouble(r -> r.offset(transmitter).getAsDouble())
                                         .toArray()));
-            }
-        }
-        return groups;
     }
 
     /** Refuses offsets that moved as no line of this type would move them. */
-    static void checkMovement(Group group, Estimate dataSheet, double deviation) {
-        if (group.spread() > 0) {
-            double u = deviation / Math.sqrt(group.spread());
-            CutRecord.checkMovement(new Estimate(-group.slope(), u), dataSheet, "the offset");
+    static void checkMovement(List<CutRow> rows, Estimate dataSheet, double deviation) {
+        for (int transmitter = 1; transmitter <= 2; transmitter++) {
+            Optional<Group> group = group(rows, transmitter).filter(read -> read.spread() > 0);
+            if (group.isPresent()) {
+                double u = deviation / Math.sqrt(group.get().spread());
+                Estimate found = new Estimate(-group.get().slope(), u);
+                CutRecord.checkMovement(found, dataSheet, "offset " + transmitter);
+            }
         }
     }
 }

@@ -2,6 +2,8 @@ package halfwidth.localizer.transmit;
 
 import halfwidth.localizer.Range;
 import halfwidth.localizer.Require;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -20,22 +22,32 @@ public record CutRow(double sboCut, double csbCut, OptionalDouble offset1, Optio
     static final Range OFFSETS = new Range(-180, 180);
 
     /**
-     * @throws IllegalArgumentException if a cut is not 0 to 10 m, an offset is NaN or beyond ±180
-     *     deg, or both are empty
+     * @throws IllegalArgumentException if a cut is NaN or not 0 to 10 m, an offset is NaN or beyond
+     *     ±180 deg, both are empty, or they differ by more than 180 deg
      */
     public CutRow {
-        Require.within("cut of the SBO feed", sboCut, CUTS, "m");
-        Require.within("cut of the CSB feed", csbCut, CUTS, "m");
+        checkCut("SBO", sboCut);
+        checkCut("CSB", csbCut);
         offset1.ifPresent(o -> Require.within("offset 1", o, OFFSETS, "deg"));
         offset2.ifPresent(o -> Require.within("offset 2", o, OFFSETS, "deg"));
         if (offset1.isEmpty() && offset2.isEmpty()) {
             throw new IllegalArgumentException(
-                    "no offset at all was read after cutting "
-                            + sboCut
-                            + " m of SBO and "
-                            + csbCut
-                            + " m of CSB feed");
+                    "the offsets of both transmitters are blank; enter at least one, or take the"
+                            + " row out");
         }
+        if (offset1.isPresent() && offset2.isPresent()) {
+            FeedTrim.checkSpread(offset1.getAsDouble(), offset2.getAsDouble());
+        }
+    }
+
+    private static void checkCut(String feed, double cut) {
+        if (Double.isNaN(cut)) {
+            throw new IllegalArgumentException(
+                    "the total cut of the "
+                            + feed
+                            + " feed is blank; type 0 where nothing was cut");
+        }
+        Require.within("total cut of the " + feed + " feed", cut, CUTS, "m");
     }
 
     /**
@@ -70,12 +82,48 @@ public record CutRow(double sboCut, double csbCut, OptionalDouble offset1, Optio
         return new CutRow(sboCut, csbCut, blankAsEmpty(offset1), blankAsEmpty(offset2));
     }
 
+    /**
+     * Takes the columns of a table, in which NaN stands for a cell left blank.
+     *
+     * @param sboCuts all that had been cut from the SBO feed at each row (m)
+     * @param csbCuts all that had been cut from the CSB feed at each row (m)
+     * @param offsets1 offset needed on transmitter 1 at each row (deg)
+     * @param offsets2 offset needed on transmitter 2 at each row (deg)
+     * @return the rows
+     * @throws IllegalArgumentException if the columns differ in length, or as the record does,
+     *     naming the row, counted from 1
+     */
+    public static List<CutRow> ofColumns(
+            double[] sboCuts, double[] csbCuts, double[] offsets1, double[] offsets2) {
+        Require.sameLength("cuts of the two feeds", sboCuts.length, csbCuts.length);
+        Require.sameLength("cuts and offsets 1", sboCuts.length, offsets1.length);
+        Require.sameLength("cuts and offsets 2", sboCuts.length, offsets2.length);
+        List<CutRow> rows = new ArrayList<>();
+        for (int i = 0; i < sboCuts.length; i++) {
+            try {
+                rows.add(after(sboCuts[i], csbCuts[i], offsets1[i], offsets2[i]));
+            } catch (IllegalArgumentException e) {
+                throw new IllegalArgumentException("row " + (i + 1) + ": " + e.getMessage(), e);
+            }
+        }
+        return List.copyOf(rows);
+    }
+
+    /** The offset of transmitter 1 or 2. */
+    OptionalDouble offset(int transmitter) {
+        return transmitter == 1 ? offset1 : offset2;
+    }
+
     private static OptionalDouble blankAsEmpty(double cell) {
         return Double.isNaN(cell) ? OptionalDouble.empty() : OptionalDouble.of(cell);
     }
 
-    /** Cut that lowers the offset needed (m): that of the SBO less that of the CSB feed. */
-    double netCut() {
+    /**
+     * Returns the cut that lowers the offset needed: that of the SBO less that of the CSB feed.
+     *
+     * @return the net cut (m)
+     */
+    public double netCut() {
         return sboCut - csbCut;
     }
 }

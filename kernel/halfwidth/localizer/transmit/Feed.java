@@ -37,14 +37,8 @@ public enum Feed {
         return direction;
     }
 
-    /**
-     * Returns the feed whose cut takes away an offset of this sign.
-     *
-     * @param value anything of the offset's sign
-     * @return SBO for a positive value, CSB for a negative one, NEITHER for 0
-     * @throws IllegalArgumentException if the value is NaN
-     */
-    public static Feed takingAway(double value) {
+    /** The feed whose cut takes away an offset of this sign; NEITHER for 0. */
+    static Feed takingAway(double value) {
         if (Double.isNaN(value)) {
             throw new IllegalArgumentException("the sign of NaN names no feed");
         }

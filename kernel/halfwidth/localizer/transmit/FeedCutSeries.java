@@ -23,12 +23,13 @@ import java.util.OptionalDouble;
  * @param resolution the step in which an offset is set or read (deg)
  */
 public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolution) {
+    private static final Range NET_CUTS = new Range(-CutRow.CUTS.most(), CutRow.CUTS.most());
 
     /**
      * @throws IllegalArgumentException if there is no row; a total cut shrinks; the data sheet's β
      *     is not above 0 and at most 1000 deg/m; the resolution is not above 0 and at most 90 deg;
      *     or a transmitter's offset moved the wrong way, less than half or more than twice as far
-     *     as the data sheet says, by more than three standard uncertainties
+     *     as the data sheet says, by more than five standard uncertainties
      */
     public FeedCutSeries {
         rows = List.copyOf(rows);
@@ -36,9 +37,7 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
         PhaseLength.checkedPhaseConstant(dataSheet);
         Require.above("resolution", resolution, 0, "deg");
         Require.within("resolution", resolution, new Range(0, 90), "deg");
-        for (Group group : CutHistory.groups(rows)) {
-            CutHistory.checkMovement(group, dataSheet, floor(resolution));
-        }
+        CutHistory.checkMovement(rows, dataSheet, floor(resolution));
     }
 
     /**
@@ -113,13 +112,12 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
     }
 
     /**
-     * Returns the middle of the offsets as the fit has it after the last cut: ȳ − β (x − x̄), with
-     * x̄ and ȳ the means over the transmitters of their means.
+     * Returns the middle of the offsets as the fit has it after the last cut.
      *
      * @return what is left to take away (deg), positive = by cutting the SBO feed
      */
     public Estimate aim() {
-        return aimAt(lastCut());
+        return middle(lastCut());
     }
 
     /**
@@ -130,16 +128,51 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
      * @return what will be left to take away (deg), positive = by cutting the SBO feed
      */
     public Estimate aimAfter(NextCut next) {
-        return aimAt(lastCut() + next.direction() * next.length());
+        return middle(lastCut() + next.direction() * next.length());
     }
 
-    private Estimate aimAt(double netCut) {
+    /**
+     * Returns the middle of the offsets as the fit has it at a net cut: ȳ − β (x − x̄), with x̄ and
+     * ȳ the means over the transmitters of their means; u² = u(ȳ)² + (x − x̄)² u(β)².
+     *
+     * @param netCut x (m), that of the SBO less that of the CSB feed
+     * @return the middle (deg)
+     * @throws IllegalArgumentException if the net cut is not -10 to 10 m
+     */
+    public Estimate middle(double netCut) {
         CommonSlope fit = fit();
+        Estimate centre = new Estimate(fit.centreY(), fit.centreUncertainty(deviation()));
+        return along(centre, fit.centreX(), netCut);
+    }
+
+    /**
+     * Returns the offset that one transmitter needs at a net cut by its own line of the fit: ȳ − β
+     * (x − x̄), with x̄ and ȳ its means; u² = s²/n + (x − x̄)² u(β)², n its readings.
+     *
+     * @param transmitter 1 or 2
+     * @param netCut x (m), that of the SBO less that of the CSB feed
+     * @return the offset (deg), empty if that transmitter was never read
+     * @throws IllegalArgumentException if there is no such transmitter, or the net cut is not -10
+     *     to 10 m
+     */
+    public Optional<Estimate> offset(int transmitter, double netCut) {
+        Require.within("transmitter", transmitter, new Range(1, 2), "");
+        return CutHistory.group(rows, transmitter)
+                .map(
+                        group -> {
+                            double u = deviation() / Math.sqrt(group.x().length);
+                            Estimate mean = new Estimate(group.meanY(), u);
+                            return along(mean, group.meanX(), netCut);
+                        });
+    }
+
+    private Estimate along(Estimate mean, double at, double netCut) {
+        Require.within("net cut", netCut, NET_CUTS, "m");
         Estimate beta = phaseConstant();
-        double reach = netCut - fit.centreX();
+        double reach = netCut - at;
         return new Estimate(
-                fit.centreY() - beta.value() * reach,
-                Math.hypot(fit.centreUncertainty(deviation()), reach * beta.standardUncertainty()));
+                mean.value() - beta.value() * reach,
+                Math.hypot(mean.standardUncertainty(), reach * beta.standardUncertainty()));
     }
 
     /**

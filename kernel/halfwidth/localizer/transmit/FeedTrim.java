@@ -14,7 +14,9 @@ import java.util.stream.DoubleStream;
  * The one cut that brings the sidebands of every transmitter as nearly in phase as one cut can.
  *
  * <p>Each transmitter needed its own sideband phase offset. One line serves them all, so the cut
- * aims at the middle of the offsets, and half their spread stays on the transmitters.
+ * aims at the middle of the offsets, and half their spread stays on the transmitters. What all
+ * offsets are wrong by alike, as by the piece that they were found with, is no part of the
+ * uncertainties here: it comes on top.
  *
  * @param offsets the sideband phase offset set on each transmitter (deg), positive = the SBO signal
  *     is advanced; at least one
@@ -37,13 +39,18 @@ public record FeedTrim(List<Double> offsets, double resolution) {
         Require.above("resolution", resolution, 0, "deg");
         Require.within("resolution", resolution, new Range(0, 90), "deg");
         DoubleSummaryStatistics all = summary(offsets);
-        if (all.getMax() - all.getMin() > HALF_TURN) {
+        checkSpread(all.getMin(), all.getMax());
+    }
+
+    /** Refuses two offsets (deg) whose middle is not known, since a phase is so to a whole turn. */
+    static void checkSpread(double one, double other) {
+        if (Math.abs(one - other) > HALF_TURN) {
             throw new IllegalArgumentException(
                     String.format(
                             "offsets %s and %s deg differ by more than 180 deg: a phase is known"
                                     + " only to a whole turn, so their middle is not; bring the"
                                     + " transmitters closer first",
-                            all.getMin(), all.getMax()));
+                            Math.min(one, other), Math.max(one, other)));
         }
     }
 

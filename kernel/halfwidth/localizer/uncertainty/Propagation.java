@@ -54,38 +54,20 @@ public final class Propagation {
      */
     public static Propagation of(
             ToDoubleFunction<double[]> function, List<Quantity> inputs, Correlations correlations) {
+        Require.sameLength("correlations and inputs", correlations.inputs(), inputs.size());
+        correlations.requirePossible();
         double[] at = inputs.stream().mapToDouble(input -> input.estimate().value()).toArray();
         double[] sensitivities = new double[at.length];
         for (int i = 0; i < at.length; i++) {
-            sensitivities[i] = new Sensitivity(function, at, i).near(inputs.get(i).estimate());
+            double sensitivity = new Sensitivity(function, at, i).near(inputs.get(i).estimate());
+            sensitivities[i] =
+                    Require.finite("sensitivity to " + inputs.get(i).name(), sensitivity, "");
         }
-        return ofSensitivities(
-                function.applyAsDouble(at.clone()), sensitivities, inputs, correlations);
-    }
-
-    /**
-     * Propagates with sensitivities that are known already.
-     *
-     * @param value the result
-     * @param sensitivities ∂f/∂x of each input, in the order of the inputs
-     * @param inputs the inputs, at least one
-     * @param correlations between them, in the same order
-     * @return the result
-     * @throws IllegalArgumentException if the three are not of one length, a number is not finite,
-     *     or the correlations are not possible together
-     */
-    public static Propagation ofSensitivities(
-            double value,
-            double[] sensitivities,
-            List<Quantity> inputs,
-            Correlations correlations) {
-        Require.sameLength("sensitivities and inputs", sensitivities.length, inputs.size());
-        Require.sameLength("correlations and inputs", correlations.inputs(), inputs.size());
-        correlations.requirePossible();
-        for (int i = 0; i < sensitivities.length; i++) {
-            Require.finite("sensitivity to " + inputs.get(i).name(), sensitivities[i], "");
-        }
-        return new Propagation(value, sensitivities.clone(), List.copyOf(inputs), correlations);
+        return new Propagation(
+                function.applyAsDouble(at.clone()),
+                sensitivities,
+                List.copyOf(inputs),
+                correlations);
     }
 
     /**

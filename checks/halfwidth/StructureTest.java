@@ -1,0 +1,111 @@
+package halfwidth;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** What the code must keep of its structure: data flows one way, and each library has one door. */
+@AnalyzeClasses(packages = "halfwidth", importOptions = ImportOption.DoNotIncludeTests.class)
+class StructureTest {
+    @ArchTest
+    static void thereAreClassesToLookAt(JavaClasses classes) {
+        assertTrue(classes.size() > 200, classes.size() + " classes");
+    }
+
+    @ArchTest
+    static final ArchRule DATA_FLOWS_ONE_WAY =
+            layeredArchitecture()
+                    .consideringOnlyDependenciesInLayers()
+                    .layer("physics")
+                    .definedBy("halfwidth.localizer..")
+                    .layer("value")
+                    .definedBy("halfwidth.value..")
+                    .layer("page")
+                    .definedBy("halfwidth.page..")
+                    .layer("run")
+                    .definedBy("halfwidth.run..")
+                    .layer("engine")
+                    .definedBy("halfwidth.engine..")
+                    .layer("plot")
+                    .definedBy("halfwidth.plot..")
+                    .layer("show")
+                    .definedBy("halfwidth.show..")
+                    .layer("job")
+                    .definedBy("halfwidth.job..")
+                    .layer("command")
+                    .definedBy("halfwidth.command..", "halfwidth")
+                    .whereLayer("command")
+                    .mayNotBeAccessedByAnyLayer()
+                    .whereLayer("engine")
+                    .mayNotBeAccessedByAnyLayer()
+                    .whereLayer("show")
+                    .mayOnlyBeAccessedByLayers("command")
+                    .whereLayer("job")
+                    .mayOnlyBeAccessedByLayers("command")
+                    .whereLayer("run")
+                    .mayOnlyBeAccessedByLayers("engine", "show", "command")
+                    .whereLayer("page")
+                    .mayOnlyBeAccessedByLayers("run", "show", "job", "command")
+                    .whereLayer("plot")
+                    .mayOnlyBeAccessedByLayers("engine");
+
+    @ArchTest
+    static final ArchRule PHYSICS_KNOWS_NO_NOTEBOOK =
+            noClasses()
+                    .that()
+                    .resideInAPackage("halfwidth.localizer..")
+                    .should()
+                    .dependOnClassesThat(
+                            resideInAPackage("halfwidth..")
+                                    .and(not(resideInAPackage("halfwidth.localizer.."))));
+
+    @ArchTest
+    static final ArchRule NO_CYCLES = slices().matching("halfwidth.(**)").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule PLOTS_HAVE_ONE_DOOR = onlyIn("org.knowm.xchart..", "halfwidth.plot..");
+
+    @ArchTest
+    static final ArchRule UNITS_HAVE_ONE_DOOR = onlyIn("javax.measure..", "halfwidth.value..");
+
+    @ArchTest
+    static final ArchRule JSHELL_HAS_ONE_DOOR = onlyIn("jdk.jshell..", "halfwidth.engine..");
+
+    @ArchTest
+    static final ArchRule MATHEMATICS_THAT_TABLESAW_BRINGS_ALONG_IS_NOT_USED =
+            noClasses()
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage("org.apache.commons.math3..");
+
+    @ArchTest
+    static final ArchRule ONLY_THE_PROGRAM_AND_ITS_WORKER_TOUCH_STANDARD_STREAMS =
+            classes()
+                    .that()
+                    .doNotHaveFullyQualifiedName("halfwidth.Main")
+                    .and()
+                    .doNotHaveFullyQualifiedName("halfwidth.engine.WorkerMain")
+                    .should(
+                            com.tngtech.archunit.lang.conditions.ArchConditions.not(
+                                    ACCESS_STANDARD_STREAMS));
+
+    private static ArchRule onlyIn(String library, String door) {
+        return noClasses()
+                .that()
+                .resideOutsideOfPackage(door)
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(library);
+    }
+}

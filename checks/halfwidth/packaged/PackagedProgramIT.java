@@ -1,0 +1,138 @@
+package halfwidth.packaged;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The program as it is carried to a site, and its sheet as Chromium shows and prints it. */
+class PackagedProgramIT {
+    private static final Path JAR = Path.of("target/halfwidth.jar").toAbsolutePath();
+
+    @TempDir static Path folder;
+
+    private static String printed;
+
+    @BeforeAll
+    static void run() throws Exception {
+        printed =
+                start(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-jar",
+                        JAR.toString(),
+                        "run",
+                        "transmit/feed-trim",
+                        "--out",
+                        folder.toString());
+    }
+
+    /** Runs a command in an empty folder, and returns what it prints; it must end with status 0. */
+    private static String start(String... command) throws Exception {
+        Path elsewhere = Files.createDirectories(folder.resolve("elsewhere"));
+        Path out = Files.createTempFile(folder, "out", ".txt");
+        Path err = Files.createTempFile(folder, "err", ".txt");
+        Process process =
+                new ProcessBuilder(command)
+                        .directory(elsewhere.toFile())
+                        .redirectOutput(out.toFile())
+                        .redirectError(err.toFile())
+                        .start();
+        assertTrue(process.waitFor(180, TimeUnit.SECONDS), "ended in time");
+        assertEquals(0, process.exitValue(), () -> read(err));
+        return read(out);
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static String chromium(String... arguments) throws Exception {
+        List<String> command =
+                new ArrayList<>(
+                        List.of(
+                                "chromium",
+                                "--headless",
+                                "--no-sandbox",
+                                "--disable-gpu",
+                                "--no-first-run",
+                                "--disable-background-networking",
+                                "--disable-component-update",
+                                "--disable-sync",
+                                "--user-data-dir="
+                                        + Files.createTempDirectory(folder, "chromium")));
+        command.addAll(List.of(arguments));
+        return start(command.toArray(String[]::new));
+    }
+
+    @Test
+    void runsFromAnotherFolder() {
+        assertTrue(printed.contains("WORKED EXAMPLE"), printed);
+        assertTrue(printed.contains("CSB"), printed);
+    }
+
+    @Test
+    void keepsCompiledPagesAndAWorkerArchiveBesideTheJar() throws IOException {
+        try (var files = Files.list(JAR.resolveSibling("compiled"))) {
+            assertTrue(files.findAny().isPresent());
+        }
+        String archive = "worker-" + System.getProperty("java.vm.version") + ".jsa";
+        assertTrue(Files.isRegularFile(JAR.resolveSibling(archive)), archive);
+    }
+
+    @Test
+    void sheetPrintsToAFewPages() throws Exception {
+        Path pdf = folder.resolve("sheet.pdf");
+        chromium(
+                "--no-pdf-header-footer",
+                "--print-to-pdf=" + pdf,
+                folder.resolve("page.html").toUri().toString());
+        Matcher pages =
+                Pattern.compile("/Type\\s*/Page[^s]")
+                        .matcher(Files.readString(pdf, StandardCharsets.ISO_8859_1));
+        long count = pages.results().count();
+        assertTrue(count >= 1 && count <= 8, count + " pages");
+    }
+
+    @Test
+    void sheetFitsAPhoneAndAWideScreen() throws Exception {
+        for (int width : new int[] {360, 1920}) {
+            Path frame = folder.resolve("frame" + width + ".html");
+            Files.writeString(frame, framed(width));
+            String dom = chromium("--dump-dom", frame.toUri().toString());
+            Matcher measured = Pattern.compile("<title>(\\d+)</title>").matcher(dom);
+            assertTrue(measured.find(), dom);
+            assertTrue(
+                    Integer.parseInt(measured.group(1)) <= width,
+                    "at " + width + " px the sheet is " + measured.group(1) + " px wide");
+        }
+        assertFalse(read(folder.resolve("page.html")).contains("<script"));
+    }
+
+    /** A page that shows the sheet in a frame of a width and says how wide its content is. */
+    private static String framed(int width) {
+        String sheet =
+                read(folder.resolve("page.html")).replace("&", "&amp;").replace("\"", "&quot;");
+        return """
+            <!doctype html><title>none</title>
+            <iframe style="width:%spx;height:2000px;border:0" srcdoc="%s" onload="
+              document.title = this.contentDocument.documentElement.scrollWidth"></iframe>
+            """
+                .formatted(width, sheet);
+    }
+}
