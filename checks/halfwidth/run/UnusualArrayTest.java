@@ -81,7 +81,7 @@ class UnusualArrayTest {
             filled = filled.with(field.getKey(), field.getValue());
         }
         try (Workshop workshop = Workshop.withoutSpare(Budget.USUAL);
-                OpenPage open = workshop.open(Script.of(page, false))) {
+                OpenPage open = workshop.open(Script.of(page))) {
             Run run = open.run(Values.of(filled));
             run.steps()
                     .forEach(

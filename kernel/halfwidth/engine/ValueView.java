@@ -82,11 +82,31 @@ final class ValueView {
                     items.stream().limit(ROWS).map(Object.class::cast).toList(), items.size());
         }
         if (value instanceof Record record) {
-            return listed(List.of(record), 1);
+            return record(record);
         }
-        String text = String.valueOf(value);
+        String text = words(value);
         return new Shown.Words(
                 text.length() <= CHARACTERS ? text : text.substring(0, CHARACTERS) + " …");
+    }
+
+    /** A record that holds nothing but a list, such as a sweep of its readings, as that list. */
+    private static Shown record(Record record) {
+        RecordComponent[] components = record.getClass().getRecordComponents();
+        boolean listOnly =
+                components.length == 1
+                        && Collection.class.isAssignableFrom(components[0].getType());
+        return listOnly && part(record, components[0]) instanceof Collection<?> items
+                ? compound(items)
+                : listed(List.of(record), 1);
+    }
+
+    /**
+     * The text of a value; its kind where it has none but a number that changes from run to run.
+     */
+    private static String words(Object value) {
+        String text = String.valueOf(value);
+        Class<?> kind = value.getClass();
+        return text.startsWith(kind.getName() + "@") ? kind.getSimpleName() : text;
     }
 
     /** Items of one record type as a table of its components, others as a table of one column. */
@@ -113,14 +133,18 @@ final class ValueView {
     private static List<Serializable> row(Object item, RecordComponent[] components) {
         List<Serializable> row = new ArrayList<>();
         for (RecordComponent component : components) {
-            try {
-                component.getAccessor().setAccessible(true);
-                row.add(cell(component.getAccessor().invoke(item)));
-            } catch (ReflectiveOperationException e) {
-                row.add(String.valueOf(e.getCause()));
-            }
+            row.add(cell(part(item, component)));
         }
         return row;
+    }
+
+    private static Object part(Object record, RecordComponent component) {
+        try {
+            component.getAccessor().setAccessible(true);
+            return component.getAccessor().invoke(record);
+        } catch (ReflectiveOperationException e) {
+            return String.valueOf(e.getCause());
+        }
     }
 
     private static Shown grid(List<Column<?>> columns) {
@@ -169,9 +193,7 @@ final class ValueView {
         if (item.getClass().isArray()) {
             return Array.getLength(item) + " items";
         }
-        return item instanceof Record record
-                ? record.getClass().getSimpleName()
-                : String.valueOf(item);
+        return item instanceof Record record ? record.getClass().getSimpleName() : words(item);
     }
 
     private static Shown simple(Object item) {
