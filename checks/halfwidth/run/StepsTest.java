@@ -271,17 +271,6 @@ class StepsTest {
     }
 
     @Test
-    void recordOfOneListIsShownAsThatList() {
-        Run run =
-                bench.run(
-                        "var s = halfwidth.localizer.sweep.Sweep.ofColumns("
-                                + "new double[] {1, 2}, new double[] {0.07, Double.NaN});");
-        Shown.Grid grid = (Shown.Grid) ((Outcome.Done) at(run, 10)).value();
-        assertEquals(List.of("azimuth", "ddm"), grid.columns());
-        assertEquals(List.of(Arrays.asList(1.0, 0.07), Arrays.asList(2.0, null)), grid.rows());
-    }
-
-    @Test
     void valueWithoutWordsIsShownByItsKind() {
         Run run = bench.run("Random random = new Random(1);");
         assertEquals(new Outcome.Done(new Shown.Words("Random"), ""), at(run, 10));

@@ -82,27 +82,14 @@ final class ValueView {
                     items.stream().limit(ROWS).map(Object.class::cast).toList(), items.size());
         }
         if (value instanceof Record record) {
-            return record(record);
+            return listed(List.of(record), 1);
         }
         String text = words(value);
         return new Shown.Words(
                 text.length() <= CHARACTERS ? text : text.substring(0, CHARACTERS) + " …");
     }
 
-    /** A record that holds nothing but a list, such as a sweep of its readings, as that list. */
-    private static Shown record(Record record) {
-        RecordComponent[] components = record.getClass().getRecordComponents();
-        boolean listOnly =
-                components.length == 1
-                        && Collection.class.isAssignableFrom(components[0].getType());
-        return listOnly && part(record, components[0]) instanceof Collection<?> items
-                ? compound(items)
-                : listed(List.of(record), 1);
-    }
-
-    /**
-     * The text of a value; its kind where it has none but a number that changes from run to run.
-     */
+    /** The text of a value, or its kind where the text is a number that no two runs share. */
     private static String words(Object value) {
         String text = String.valueOf(value);
         Class<?> kind = value.getClass();
@@ -133,18 +120,14 @@ final class ValueView {
     private static List<Serializable> row(Object item, RecordComponent[] components) {
         List<Serializable> row = new ArrayList<>();
         for (RecordComponent component : components) {
-            row.add(cell(part(item, component)));
+            try {
+                component.getAccessor().setAccessible(true);
+                row.add(cell(component.getAccessor().invoke(item)));
+            } catch (ReflectiveOperationException e) {
+                row.add(String.valueOf(e.getCause()));
+            }
         }
         return row;
-    }
-
-    private static Object part(Object record, RecordComponent component) {
-        try {
-            component.getAccessor().setAccessible(true);
-            return component.getAccessor().invoke(record);
-        } catch (ReflectiveOperationException e) {
-            return String.valueOf(e.getCause());
-        }
     }
 
     private static Shown grid(List<Column<?>> columns) {
@@ -170,7 +153,7 @@ final class ValueView {
     private static Serializable cell(Object item) {
         Shown shown = item == null ? new Shown.Nothing() : simple(item);
         if (shown instanceof Shown.Real real) {
-            return Double.isFinite(real.value()) ? (Serializable) real.value() : "not a number";
+            return Double.isFinite(real.value()) ? (Serializable) real.value() : Shown.NOT_A_NUMBER;
         }
         if (shown instanceof Shown.Whole whole) {
             return (double) whole.value();
