@@ -40,7 +40,7 @@ class ReplayTest {
         fresh.close();
     }
 
-    @Property(tries = 25, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 15, shrinking = ShrinkingMode.OFF)
     void replayEqualsAFreshRun(@ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
         Random random = new Random(seed);
         Script script = page(INPUTS, code(random));
@@ -56,7 +56,7 @@ class ReplayTest {
     }
 
     /** The second way of computing: JShell as the JDK ships it. */
-    @Property(tries = 10, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 8, shrinking = ShrinkingMode.OFF)
     void valuesEqualThoseOfAnOrdinaryJShell(@ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
         Random random = new Random(seed);
         String code = code(random);
