@@ -271,6 +271,12 @@ class StepsTest {
     }
 
     @Test
+    void valueWithoutWordsIsShownByItsKind() {
+        Run run = bench.run("Random random = new Random(1);");
+        assertEquals(new Outcome.Done(new Shown.Words("Random"), ""), at(run, 10));
+    }
+
+    @Test
     void checkHoldsFailsOrLacksASource() {
         Script script =
                 new Script(

@@ -38,4 +38,15 @@ class SeriesTest {
         assertTrue(Values.isSeries(grid(3, 0)));
         assertFalse(Values.isSeries(new Shown.Grid(List.of("value"), List.of(List.of("a")), 0)));
     }
+
+    @Test
+    void numberThatIsNoneStaysInItsPlace() {
+        Shown.Grid grid =
+                new Shown.Grid(
+                        List.of("value"),
+                        List.of(List.of(0.5), List.of(Shown.NOT_A_NUMBER), List.of(1.5)),
+                        0);
+        assertTrue(Values.isSeries(grid));
+        assertEquals("0.5, not a number, 1.5", Values.series(grid, "1"));
+    }
 }

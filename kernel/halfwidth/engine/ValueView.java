@@ -84,9 +84,16 @@ final class ValueView {
         if (value instanceof Record record) {
             return listed(List.of(record), 1);
         }
-        String text = String.valueOf(value);
+        String text = words(value);
         return new Shown.Words(
                 text.length() <= CHARACTERS ? text : text.substring(0, CHARACTERS) + " …");
+    }
+
+    /** The text of a value, or its kind where the text is a number that no two runs share. */
+    private static String words(Object value) {
+        String text = String.valueOf(value);
+        Class<?> kind = value.getClass();
+        return text.startsWith(kind.getName() + "@") ? kind.getSimpleName() : text;
     }
 
     /** Items of one record type as a table of its components, others as a table of one column. */
@@ -146,7 +153,7 @@ final class ValueView {
     private static Serializable cell(Object item) {
         Shown shown = item == null ? new Shown.Nothing() : simple(item);
         if (shown instanceof Shown.Real real) {
-            return Double.isFinite(real.value()) ? (Serializable) real.value() : "not a number";
+            return Double.isFinite(real.value()) ? (Serializable) real.value() : Shown.NOT_A_NUMBER;
         }
         if (shown instanceof Shown.Whole whole) {
             return (double) whole.value();
@@ -169,9 +176,7 @@ final class ValueView {
         if (item.getClass().isArray()) {
             return Array.getLength(item) + " items";
         }
-        return item instanceof Record record
-                ? record.getClass().getSimpleName()
-                : String.valueOf(item);
+        return item instanceof Record record ? record.getClass().getSimpleName() : words(item);
     }
 
     private static Shown simple(Object item) {

@@ -5,6 +5,9 @@ import java.util.List;
 
 /** A value as a step left it, in a form that can be shown without the class it had in the page. */
 public sealed interface Shown extends Serializable {
+    /** What stands in a table for a number that is none, as where an array has no reading. */
+    String NOT_A_NUMBER = "not a number";
+
     /** A finite floating-point number. */
     record Real(double value) implements Shown {}
 

@@ -1,6 +1,7 @@
 package halfwidth.show;
 
 import halfwidth.run.Shown;
+import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,16 +37,23 @@ final class Values {
         return value instanceof Shown.Picture picture ? picture.title() : NONE;
     }
 
-    /** Whether a table is no more than a row of numbers, as an array is. */
+    /** Whether a table is no more than a row of numbers, as an array is, some of them missing. */
     static boolean isSeries(Shown.Grid grid) {
         return grid.columns().equals(List.of("value"))
-                && grid.rows().stream().allMatch(row -> row.get(0) instanceof Double);
+                && grid.rows().stream().allMatch(row -> isNumber(row.get(0)));
+    }
+
+    private static boolean isNumber(Serializable cell) {
+        return cell instanceof Double || Shown.NOT_A_NUMBER.equals(cell);
+    }
+
+    private static String number(Serializable cell) {
+        return cell instanceof Double number ? Numbers.brief(number) : cell.toString();
     }
 
     /** The first numbers of a series and the last, as in {@code 0, 1.5, … 2.25 in (41 values)}. */
     static String series(Shown.Grid grid, String unit) {
-        List<String> numbers =
-                grid.rows().stream().map(row -> Numbers.brief((Double) row.get(0))).toList();
+        List<String> numbers = grid.rows().stream().map(row -> number(row.get(0))).toList();
         boolean whole = grid.left() == 0;
         if (whole && numbers.size() <= SERIES) {
             return withUnit(String.join(", ", numbers), unit);
