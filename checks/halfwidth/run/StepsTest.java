@@ -7,6 +7,7 @@ import static halfwidth.run.Bench.realAt;
 import static halfwidth.run.Bench.values;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
@@ -233,6 +234,31 @@ class StepsTest {
         Run run = bench.run("System.out.print(\"β = \" + 4.04);\ndouble a = 1;");
         assertEquals(new Outcome.Done(new Shown.Nothing(), "β = 4.04"), at(run, 10));
         assertEquals(new Outcome.Done(new Shown.Real(1), ""), at(run, 11));
+    }
+
+    @Test
+    void plotIsDrawnAlsoWhereAStepMayHaveNone() {
+        Script script =
+                page(
+                        List.of(),
+                        """
+                        double[] xs = {0, 1};
+                        Plot plot = Plot.of("Sweep").points("Reading", xs, xs);
+                        Optional<Plot> perhaps = Optional.of(plot);
+                        """);
+        try (OpenPage open = bench.open(script)) {
+            Run run = open.run(values());
+            for (int line : new int[] {11, 12}) {
+                Shown.Picture picture = (Shown.Picture) ((Outcome.Done) at(run, line)).value();
+                assertEquals("Sweep", picture.title());
+            }
+            for (int index : new int[] {1, 2}) {
+                byte[] png = open.draw(index, 400, 300, 1);
+                assertEquals(
+                        "PNG", new String(png, 1, 3, java.nio.charset.StandardCharsets.US_ASCII));
+            }
+            assertThrows(PageLost.class, () -> open.draw(0, 400, 300, 1));
+        }
     }
 
     @Test

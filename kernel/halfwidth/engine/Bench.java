@@ -146,7 +146,11 @@ final class Bench {
     }
 
     private Message draw(Message.Draw draw) {
-        if (!(values.get(draw.statement()) instanceof Plot plot)) {
+        Object value = values.get(draw.statement());
+        if (value instanceof Optional<?> optional) {
+            value = optional.orElse(null);
+        }
+        if (!(value instanceof Plot plot)) {
             return new Message.Drawn(new byte[0], "statement " + draw.statement() + " is no plot");
         }
         try {
