@@ -2,6 +2,7 @@ package halfwidth.command;
 
 import halfwidth.run.OpenPage;
 import halfwidth.run.Outcome;
+import halfwidth.run.PageLost;
 import halfwidth.run.Run;
 import halfwidth.run.Shown;
 import halfwidth.show.HtmlSheet;
@@ -45,10 +46,18 @@ final class OutFolder {
     private static Run.Ran drawn(Run.Ran ran, OpenPage page) {
         if (ran.outcome() instanceof Outcome.Done done
                 && done.value() instanceof Shown.Picture picture) {
-            byte[] png = page.draw(ran.step().index(), WIDTH, HEIGHT, SCALE);
-            Shown shown = new Shown.Picture(picture.title(), picture.description(), png);
+            Shown shown = new Shown.Picture(picture.title(), picture.description(), png(ran, page));
             return new Run.Ran(ran.step(), new Outcome.Done(shown, done.printed()));
         }
         return ran;
+    }
+
+    /** The picture; none where the page's worker had to be ended, so that the words stand alone. */
+    private static byte[] png(Run.Ran ran, OpenPage page) {
+        try {
+            return page.draw(ran.step().index(), WIDTH, HEIGHT, SCALE);
+        } catch (PageLost lost) {
+            return new byte[0];
+        }
     }
 }

@@ -7,7 +7,6 @@ import halfwidth.run.Run;
 import halfwidth.run.Script;
 import halfwidth.run.Values;
 import java.lang.management.ManagementFactory;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -164,12 +163,9 @@ final class Bench {
     Message look() {
         Thread thread = pageThread;
         if (thread == null) {
-            return new Message.Seen(false, Thread.State.NEW, List.of());
+            return new Message.Seen(false, Thread.State.NEW);
         }
         long[] locked = ManagementFactory.getThreadMXBean().findDeadlockedThreads();
-        return new Message.Seen(
-                locked != null,
-                thread.getState(),
-                Arrays.stream(thread.getStackTrace()).map(String::valueOf).limit(20).toList());
+        return new Message.Seen(locked != null, thread.getState());
     }
 }

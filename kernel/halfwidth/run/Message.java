@@ -1,7 +1,6 @@
 package halfwidth.run;
 
 import java.io.Serializable;
-import java.util.List;
 import java.util.Map;
 
 /** What goes over the pipe between the program and a worker, each way. */
@@ -37,7 +36,7 @@ public sealed interface Message extends Serializable {
     record Look() implements Message {}
 
     /** From the worker: the state of the page's thread. */
-    record Seen(boolean deadlocked, Thread.State state, List<String> lines) implements Message {}
+    record Seen(boolean deadlocked, Thread.State state) implements Message {}
 
     /** From the worker: it could not answer, through a fault of the kernel's own. */
     record Broken(String trace) implements Message {}

@@ -30,6 +30,7 @@ public final class OpenPage implements AutoCloseable {
      */
     public synchronized Run run(Values values) {
         Map<Integer, Outcome.Failed> barred = new HashMap<>();
+        int idleLosses = 0;
         while (true) {
             try {
                 if (worker == null) {
@@ -46,7 +47,10 @@ public final class OpenPage implements AutoCloseable {
                 return ran.run();
             } catch (WorkerLost lost) {
                 worker = null;
-                bar(barred, lost);
+                boolean idle = lost.statement() < 0;
+                if (!idle || ++idleLosses > 1) {
+                    bar(barred, lost);
+                } // else no step did it: it was ended from outside while it waited, once
             }
         }
     }
