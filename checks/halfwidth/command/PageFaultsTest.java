@@ -1,6 +1,7 @@
 package halfwidth.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,27 @@ class PageFaultsTest {
                 "int third = new int[] {1, 2}[2];",
                 "Index 2 out of bounds for length 2");
         Expect.said(program, "10.0", "met");
+    }
+
+    @Test
+    void writesTheSheetInWordsWhereTheWorkerThatHoldsThePlotHadToBeEnded() {
+        Scratch scratch = Scratch.within(temporary);
+        String sleeper =
+                "new Thread(() -> { try { Thread.sleep(60000); } catch (Exception e) {} }).start(); ";
+        String plot =
+                "Plot sweep = Plot.of(\"Sweep\").points(\"Reading\", new double[] {1}, new double[] {2});";
+        scratch.page("trial", sleeper + plot, RIGHT);
+        Program program =
+                Program.here(
+                        "run",
+                        "trial",
+                        "--out",
+                        scratch.path("out"),
+                        "--notebooks",
+                        scratch.path("notebooks"));
+        Expect.status(1, program);
+        Expect.complained(program, "left a thread running");
+        assertTrue(scratch.text("out/page.html").contains("Sweep"), scratch.text("out/page.html"));
     }
 
     @Test
