@@ -71,7 +71,6 @@ final class Worker implements Closeable {
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.add("-Xmx" + memoryMegabytes + "m");
         command.add("-XX:+UseSerialGC");
-        command.add("-XX:TieredStopAtLevel=1");
         // What the JVM itself has to say must not get between the messages on standard output.
         command.add("-XX:+DisplayVMOutputToStderr");
         command.add("-Xlog:disable");
