@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.xpath.XPathConstants;
@@ -66,6 +67,16 @@ class HtmlSheetTest {
         assertEquals(List.of("Demo (invented)"), texts("//div[dt='Station']/dd"));
         assertEquals(3, texts("//dl[@class='heading']//dd[@class='blank']").size());
         assertEquals(List.of("Trim of the sideband feed"), texts("//h1"));
+    }
+
+    @Test
+    void findsTheBoxOfANameHoweverItsLettersAreWritten() {
+        Sheet demo = DemoSheet.of(false);
+        Map<String, String> heading = Map.of("station", "North Field", "Channel", "40X");
+        String page = HtmlSheet.of(new Sheet(demo.filled(), demo.run(), heading, demo.stamp()));
+        assertEquals(List.of("North Field"), texts(tree(page), "//div[dt='Station']/dd"));
+        assertEquals(0, texts(tree(page), "//dt[.='station']").size());
+        assertEquals(List.of("40X"), texts(tree(page), "//div[dt='Channel']/dd"));
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,7 @@ import org.apache.commons.csv.CSVRecord;
 public final class Job {
     private static final String HELP =
             "a job folder holds job.csv with the columns name,value and lines such as"
-                    + " station,… runway,… channel,… category,…";
+                    + " Station,North Field or Runway,09";
 
     private final Path folder;
     private final Map<String, String> heading;
@@ -74,7 +75,7 @@ public final class Job {
 
     /** What job.csv says, by name, in its order. */
     public Map<String, String> heading() {
-        return Map.copyOf(heading);
+        return Collections.unmodifiableMap(heading);
     }
 
     /** The folder. */
@@ -128,7 +129,7 @@ public final class Job {
         }
         List<List<String>> rows = tables.computeIfAbsent(table.name(), name -> new ArrayList<>());
         while (rows.size() < cell.row()) {
-            rows.add(new ArrayList<>(java.util.Collections.nCopies(width, "")));
+            rows.add(new ArrayList<>(Collections.nCopies(width, "")));
         }
         rows.get(cell.row() - 1).set(column, line.typed());
     }

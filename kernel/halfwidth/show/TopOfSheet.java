@@ -27,8 +27,13 @@ record TopOfSheet(Sheet sheet, Html html) {
         Map<String, String> places = new LinkedHashMap<>();
         PLACES.forEach(name -> places.put(name, ""));
         places.put("Page", sheet.page().name());
-        places.putAll(sheet.heading());
+        sheet.heading().forEach((name, value) -> places.put(box(name), value));
         return places;
+    }
+
+    /** The box that a name belongs into, however its letters are written. */
+    private static String box(String name) {
+        return PLACES.stream().filter(name::equalsIgnoreCase).findFirst().orElse(name);
     }
 
     private void place(String name, String value) {
