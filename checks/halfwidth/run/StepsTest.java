@@ -335,6 +335,17 @@ class StepsTest {
     }
 
     @Test
+    void whatACheckPrintsIsNotTheNextStepsOwn() {
+        Script script =
+                new Script(
+                        List.of(
+                                new Script.Code(10, "System.out.print(\"seen\");", true),
+                                new Script.Code(20, "double a = 1;", false)),
+                        List.of());
+        assertEquals(new Outcome.Done(new Shown.Real(1), ""), at(bench.run(script, values()), 20));
+    }
+
+    @Test
     void checkThatFailsTakesNothingFromTheResults() {
         Script script =
                 new Script(

@@ -67,7 +67,8 @@ class UnusualArrayTest {
                         sweep);
         assertEquals(new Shown.Words("clearance met at every mark"), run.finals().get("verdict1"));
         assertEquals(
-                new Shown.Words("met as far as it could be judged"), run.finals().get("verdict2"));
+                new Shown.Words("clearance met as far as it could be judged"),
+                run.finals().get("verdict2"));
         assertEquals(0, real(run, "worstToPrediction"), 6e-6);
         // The slope of a straight line through a curve: the curve is straight to about 1 %.
         assertEquals(2 * halfWidth(), real(run, "farWidth1"), 0.01 * 2 * halfWidth());

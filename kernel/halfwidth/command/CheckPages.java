@@ -2,7 +2,6 @@ package halfwidth.command;
 
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
-import halfwidth.page.Pages;
 import halfwidth.run.OpenPage;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run;
@@ -38,11 +37,10 @@ final class CheckPages implements Callable<Integer> {
         long start = System.nanoTime();
         int failures = 0;
         try (Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
-            Pages pages = notebooks.pages();
             List<Page> checked =
                     names.isEmpty()
-                            ? pages.all()
-                            : names.stream().map(n -> found(pages, n)).toList();
+                            ? notebooks.pages().all()
+                            : names.stream().map(n -> notebooks.page(n)).toList();
             for (Page page : checked) {
                 failures += check(page, workshop);
             }
@@ -56,14 +54,6 @@ final class CheckPages implements Callable<Integer> {
                             failures == 0 ? "all hold" : failures + " at fault");
         }
         return failures == 0 ? CommandLineProgram.RAN : CommandLineProgram.FAILED;
-    }
-
-    static Page found(Pages pages, String name) {
-        try {
-            return pages.find(name);
-        } catch (IllegalArgumentException e) {
-            throw new Refused(e.getMessage());
-        }
     }
 
     /** Checks a page, prints what it came to, and returns how many of its steps are at fault. */

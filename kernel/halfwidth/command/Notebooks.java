@@ -1,5 +1,6 @@
 package halfwidth.command;
 
+import halfwidth.page.Page;
 import halfwidth.page.Pages;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
@@ -36,6 +37,19 @@ final class Notebooks {
                                         new Refused(
                                                 "No folder named notebooks was found; name it with"
                                                         + " --notebooks DIR.")));
+    }
+
+    /**
+     * Finds a page by its name.
+     *
+     * @throws Refused if there is none of that name, naming those that are near
+     */
+    Page page(String name) {
+        try {
+            return pages().find(name);
+        } catch (IllegalArgumentException unknown) {
+            throw new Refused(unknown.getMessage());
+        }
     }
 
     private static Optional<Path> above(Path start) {

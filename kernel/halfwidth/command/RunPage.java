@@ -76,7 +76,7 @@ final class RunPage implements Callable<Integer> {
     public Integer call() {
         // First, since the worker gets ready while the page is read.
         try (Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
-            Page page = CheckPages.found(notebooks.pages(), name);
+            Page page = notebooks.page(name);
             Optional<Job> job = Optional.ofNullable(jobFolder).map(Job::open);
             Filled filled = filled(page, job);
             try (OpenPage open = workshop.open(Script.of(page))) {

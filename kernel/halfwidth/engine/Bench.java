@@ -71,7 +71,7 @@ final class Bench {
     /** Opens, runs and draws a page once, so that every class a page needs is loaded. */
     void rehearse() {
         prepare();
-        compile(SAMPLE);
+        compile(SAMPLE); // first, since opening may find it compiled before
         open(new Message.Open(SAMPLE, 1000));
         go(new Values(Map.of("given", 1.0), true), Map.of());
         Plot.of("rehearsal").points("given", new double[] {0, 1}, new double[] {0, 1}).png();

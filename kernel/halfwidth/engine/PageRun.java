@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.IntConsumer;
 
 /** One run of a program from top to bottom. */
 final class PageRun {
@@ -44,11 +45,7 @@ final class PageRun {
      * @param barred statements not to run, with what to say of them
      * @param at told the index of each statement before it runs
      */
-    Run run(
-            Values given,
-            Map<Integer, Outcome.Failed> barred,
-            Capture capture,
-            java.util.function.IntConsumer at) {
+    Run run(Values given, Map<Integer, Outcome.Failed> barred, Capture capture, IntConsumer at) {
         Given.set(given);
         List<Run.Ran> steps = new ArrayList<>();
         List<Run.Ran> checks = new ArrayList<>();
@@ -124,11 +121,13 @@ final class PageRun {
                         "",
                         "End every thread in the step that starts it.");
             }
+            String printed =
+                    capture.take(); // of checks too, or the next step would seem to print it
             if (statement.check()) {
-                return checked(statement, value);
+                return checked(statement, value, printed);
             }
             values.put(index, value);
-            return shown(statement, value, capture.take());
+            return shown(statement, value, printed);
         } catch (Throwable thrown) {
             capture.take();
             spoiled |= thrown instanceof OutOfMemoryError;
@@ -144,10 +143,10 @@ final class PageRun {
         return new Outcome.Done(shown, printed);
     }
 
-    private static Outcome checked(Statement statement, Object value) {
+    private static Outcome checked(Statement statement, Object value, String printed) {
         boolean states = value instanceof Boolean || value instanceof Agreement;
         if (!states) {
-            return shown(statement, value, "");
+            return shown(statement, value, printed);
         }
         if (statement.comment().isEmpty()) {
             return statement.failed(

@@ -74,7 +74,7 @@ class FeedCutSeriesTest {
         assertEquals(7.0 / 160, two.remaining().value(), 1e-9);
         // 43.75 mm less two standard uncertainties, in whole millimetres, takes off 0.16 deg each.
         NextCut next = two.next(RULE);
-        assertEquals(7 - 160 * next.length(), two.aimAfter(next).value(), 1e-9);
+        assertEquals(7 - 160 * next.length(), two.middle(0.15 + next.length()).value(), 1e-9);
     }
 
     @Test

@@ -121,17 +121,6 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
     }
 
     /**
-     * Predicts the middle of the offsets after the next cut; the transmitters stay {@link
-     * #halfSpread()} either side of it.
-     *
-     * @param next the cut to be made
-     * @return what will be left to take away (deg), positive = by cutting the SBO feed
-     */
-    public Estimate aimAfter(NextCut next) {
-        return middle(lastCut() + next.direction() * next.length());
-    }
-
-    /**
      * Returns the middle of the offsets as the fit has it at a net cut: ȳ − β (x − x̄), with x̄ and
      * ȳ the means over the transmitters of their means; u² = u(ȳ)² + (x − x̄)² u(β)².
      *
