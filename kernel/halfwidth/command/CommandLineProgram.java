@@ -32,6 +32,7 @@ public final class CommandLineProgram {
                 new CommandLine(new Root())
                         .setOut(out)
                         .setErr(err)
+                        .registerConverter(ReadingsFile.class, ReadingsFile::of)
                         .setExecutionExceptionHandler((e, line, parsed) -> explain(e, err))
                         .execute(arguments);
         out.flush();

@@ -18,7 +18,9 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -57,10 +59,18 @@ final class RunPage implements Callable<Integer> {
     private Map<String, String> set = new LinkedHashMap<>();
 
     @Option(
+            names = "--inputs",
+            paramLabel = "FILE.csv",
+            description = "Fill in fields from a CSV file with the columns name,value.")
+    private Path inputs;
+
+    @Option(
             names = "--readings",
-            paramLabel = "NAME=FILE.csv",
-            description = "Fill in a table of readings from a CSV file.")
-    private Map<String, Path> readings = new LinkedHashMap<>();
+            paramLabel = "[NAME=]FILE.csv",
+            description =
+                    "Fill in a table of readings from a CSV file; without a name, the table that"
+                            + " the file is named after.")
+    private List<ReadingsFile> readings = new ArrayList<>();
 
     @Option(
             names = "--out",
@@ -95,15 +105,18 @@ final class RunPage implements Callable<Integer> {
     }
 
     private Filled filled(Page page, Optional<Job> job) {
-        if (job.isEmpty() && set.isEmpty() && readings.isEmpty()) {
+        if (job.isEmpty() && inputs == null && set.isEmpty() && readings.isEmpty()) {
             return Filled.example(page);
         }
         Filled filled = job.map(known -> known.filled(page)).orElseGet(() -> Filled.none(page));
+        if (inputs != null) {
+            filled = filled.withInputs(inputs);
+        }
         for (Map.Entry<String, String> field : set.entrySet()) {
             filled = filled.with(field.getKey(), field.getValue());
         }
-        for (Map.Entry<String, Path> table : readings.entrySet()) {
-            filled = filled.withReadings(table.getKey(), table.getValue());
+        for (ReadingsFile file : readings) {
+            filled = filled.withReadings(file.table(), file.path());
         }
         Filled all = filled;
         job.ifPresent(known -> known.keep(all));
