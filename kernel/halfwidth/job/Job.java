@@ -162,6 +162,11 @@ public final class Job implements AutoCloseable {
         return new Filler(now, page, new Visit(page.name(), visit)).fill();
     }
 
+    /** A page with what was typed for a visit, and its defaults, alone. */
+    public synchronized Filled entered(Page page, String visit) {
+        return new Filler(now, page, new Visit(page.name(), visit)).entered();
+    }
+
     /** What stands at each place of a visit, with who entered it, when and why it is blank. */
     public synchronized Map<Place, Line> values(Visit visit) {
         return now.of(visit).map(state -> Map.copyOf(state.values())).orElse(Map.of());
@@ -201,14 +206,15 @@ public final class Job implements AutoCloseable {
     }
 
     /**
-     * Enters what is typed on a page where it differs from what the visit has.
+     * Enters what is typed on a page where it differs from what was {@linkplain #entered entered}.
      *
      * @return the lines written
      * @throws JobRefused if they cannot be kept
      */
     public synchronized List<Line> keep(Filled filled, String visit) {
         Changes changes = changes(filled.page(), visit);
-        return write(changes.facts(changes.differences(filled)));
+        Filled before = entered(filled.page(), visit);
+        return write(changes.facts(changes.differences(before, filled)));
     }
 
     private Changes changes(Page page, String name) {
