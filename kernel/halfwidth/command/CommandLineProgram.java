@@ -2,6 +2,7 @@ package halfwidth.command;
 
 import halfwidth.job.JobRefused;
 import halfwidth.page.PageRefused;
+import halfwidth.record.RecordRefused;
 import halfwidth.run.PageLost;
 import halfwidth.value.EntryRefused;
 import java.io.PrintWriter;
@@ -32,6 +33,7 @@ public final class CommandLineProgram {
                 new CommandLine(new Root())
                         .setOut(out)
                         .setErr(err)
+                        .registerConverter(ReadingsFile.class, ReadingsFile::of)
                         .setExecutionExceptionHandler((e, line, parsed) -> explain(e, err))
                         .execute(arguments);
         out.flush();
@@ -45,6 +47,7 @@ public final class CommandLineProgram {
                         || exception instanceof PageRefused
                         || exception instanceof EntryRefused
                         || exception instanceof JobRefused
+                        || exception instanceof RecordRefused
                         || exception instanceof PageLost;
         if (!ours) {
             throw exception;

@@ -110,6 +110,16 @@ final class Filler {
         if (!field.get().unit().equals(value.unit())) {
             return leftOut(filled, value, changedUnit(value, field.get().unit()));
         }
+        field.get()
+                .from()
+                .ifPresent(
+                        from ->
+                                remarks.add(
+                                        field.get().label()
+                                                + " ("
+                                                + name
+                                                + ") is typed here, not taken from "
+                                                + from));
         try {
             return filled.with(name, value.typed());
         } catch (EntryRefused refusal) {

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,14 +51,19 @@ public final class Job implements AutoCloseable {
         return open(folder);
     }
 
+    /** {@linkplain #open(Path, String) Opens} a job in the name of the machine's user. */
+    public static Job open(Path folder) {
+        return open(folder, System.getProperty("user.name", ""));
+    }
+
     /**
-     * Opens a job to read and write, in the name of the machine's user.
+     * Opens a job to read and write, in the name of this person.
      *
      * @throws JobHeld if another process writes in it, saying who
      * @throws JobRefused if it is no job's folder, or cannot be read or written
      */
-    public static Job open(Path folder) {
-        return open(folder, System.getProperty("user.name", ""), Clock.systemDefaultZone());
+    public static Job open(Path folder, String who) {
+        return open(folder, who, Clock.systemDefaultZone());
     }
 
     static Job open(Path folder, String who, Clock clock) {
@@ -169,7 +176,10 @@ public final class Job implements AutoCloseable {
 
     /** What stands at each place of a visit, with who entered it, when and why it is blank. */
     public synchronized Map<Place, Line> values(Visit visit) {
-        return now.of(visit).map(state -> Map.copyOf(state.values())).orElse(Map.of());
+        return Collections.unmodifiableMap(
+                now.of(visit)
+                        .map(state -> new LinkedHashMap<>(state.values()))
+                        .orElseGet(LinkedHashMap::new));
     }
 
     /** What the last run of a visit published, by name. */

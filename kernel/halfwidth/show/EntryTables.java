@@ -3,6 +3,7 @@ package halfwidth.show;
 import halfwidth.page.Column;
 import halfwidth.page.Field;
 import halfwidth.page.Part;
+import halfwidth.value.Entry;
 import halfwidth.value.Kind;
 import java.util.List;
 import java.util.Optional;
@@ -28,13 +29,17 @@ record EntryTables(Sheet sheet, Html html) {
         html.text(allowed.isEmpty() ? "" : ", " + allowed).close().close();
         sheet.entry(field.name())
                 .ifPresentOrElse(
-                        entry ->
-                                html.element("td", entry.typed(), "class", "typed")
-                                        .element("td", entry.understood()),
+                        entry -> entered(field, entry),
                         () ->
                                 html.element("td", "not filled in", "class", "absent")
                                         .element("td", "–", "title", "not filled in"));
         html.close().line();
+    }
+
+    private void entered(Field field, Entry entry) {
+        String origin = sheet.filled().origins().get(field.name());
+        html.element("td", origin == null ? entry.typed() : origin, "class", "typed");
+        html.element("td", entry.understood());
     }
 
     private static String allowed(Field field) {
