@@ -31,6 +31,7 @@ public final class CommandLineProgram {
     public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
         int status =
                 new CommandLine(new Root())
+                        .setCaseInsensitiveEnumValuesAllowed(true)
                         .setOut(out)
                         .setErr(err)
                         .registerConverter(ReadingsFile.class, ReadingsFile::of)

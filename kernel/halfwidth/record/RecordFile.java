@@ -64,7 +64,9 @@ public final class RecordFile {
         Map<String, String> about = new LinkedHashMap<>();
         about.put("page", sheet.page().name());
         about.put("visit", visit);
-        about.put("ran", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(sheet.stamp().ran()));
+        about.put(
+                "ran",
+                DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(sheet.stamp().ran().withNano(0)));
         about.put("program", sheet.stamp().version());
         about.put("java", sheet.stamp().java());
         about.put("made from", Fingerprint.of(sheet.filled()));

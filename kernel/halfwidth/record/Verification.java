@@ -5,6 +5,7 @@ import halfwidth.job.Fingerprint;
 import halfwidth.page.Filled;
 import halfwidth.page.PageRefused;
 import halfwidth.run.OpenPage;
+import halfwidth.run.PageLost;
 import halfwidth.run.Run;
 import halfwidth.run.Script;
 import halfwidth.run.Values;
@@ -77,7 +78,11 @@ public record Verification(
                     before.size(),
                     before.equals(after),
                     differences);
-        } catch (RecordRefused | PageRefused | EntryRefused | NoSuchElementException wrong) {
+        } catch (RecordRefused
+                | PageRefused
+                | EntryRefused
+                | PageLost
+                | NoSuchElementException wrong) {
             throw refused(file, wrong, Seal.holds(bytes));
         }
     }
