@@ -1,20 +1,22 @@
 package halfwidth.command;
 
 import halfwidth.page.Filled;
+import halfwidth.value.EntryRefused;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine.Option;
 
-/** The options that fill a page in. */
+/** The options that fill a page in; all that is wrong with them is told at once. */
 final class Entered {
     @Option(
             names = "--set",
             paramLabel = "name=value",
             description = "Fill in a field, as one would type it: --set \"smallestCut=1/8 in\".")
-    private Map<String, String> set = new LinkedHashMap<>();
+    private List<Assignment> set = new ArrayList<>();
 
     @Option(
             names = "--inputs",
@@ -30,18 +32,44 @@ final class Entered {
                             + " the file is named after.")
     private List<ReadingsFile> readings = new ArrayList<>();
 
-    boolean isNothing() {
+    private final List<String> refused = new ArrayList<>();
+
+    boolean isEmpty() {
         return inputs == null && set.isEmpty() && readings.isEmpty();
     }
 
-    Filled over(Filled before) {
-        Filled filled = inputs == null ? before : before.withInputs(inputs);
-        for (Map.Entry<String, String> field : set.entrySet()) {
-            filled = filled.with(field.getKey(), field.getValue());
+    /**
+     * Fills a page in.
+     *
+     * @throws Refused if it does not accept something, naming all that it does not
+     */
+    Filled into(Filled filled) {
+        Filled all = filled;
+        if (inputs != null) {
+            all = unlessRefused(all, page -> page.withInputs(inputs));
+        }
+        Set<String> named = new HashSet<>();
+        for (Assignment one : set) {
+            if (!named.add(one.field())) {
+                refused.add("field " + one.field() + " is set twice; set it once");
+            }
+            all = unlessRefused(all, page -> page.with(one.field(), one.typed()));
         }
         for (ReadingsFile file : readings) {
-            filled = filled.withReadings(file.table(), file.path());
+            all = unlessRefused(all, page -> page.withReadings(file.table(), file.path()));
         }
-        return filled;
+        if (!refused.isEmpty()) {
+            throw new Refused(String.join(System.lineSeparator(), refused));
+        }
+        return all;
+    }
+
+    private Filled unlessRefused(Filled filled, UnaryOperator<Filled> entry) {
+        try {
+            return entry.apply(filled);
+        } catch (EntryRefused refusal) {
+            refused.add(refusal.getMessage());
+            return filled;
+        }
     }
 }

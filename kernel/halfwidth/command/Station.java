@@ -84,10 +84,10 @@ final class Station implements AutoCloseable {
     /** The page with what was entered, after keeping what is entered now. */
     Filled filled(Page page, Entered entered, Pages pages, PrintWriter err) {
         if (job == null) {
-            return entered.isNothing() ? Filled.example(page) : entered.over(Filled.none(page));
+            return entered.isEmpty() ? Filled.example(page) : entered.into(Filled.none(page));
         }
-        if (!entered.isNothing()) {
-            job.keep(entered.over(job.entered(page, visit())), visit());
+        if (!entered.isEmpty()) {
+            job.keep(entered.into(job.entered(page, visit())), visit());
         }
         job.standing(new Visit(page.name(), visit()), pages);
         halfwidth.job.Filling filling = job.filled(page, visit());

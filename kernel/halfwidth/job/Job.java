@@ -236,12 +236,16 @@ public final class Job implements AutoCloseable {
      * Keeps what a run found, for other pages to take.
      *
      * @param filled what was run
+     * @return the lines written; none if the last run was made from the same and found the same
      */
     public synchronized List<Line> publish(
             Filled filled, String visit, Outcome outcome, List<Finding> findings) {
         Visit of = new Visit(filled.page().name(), visit);
-        List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact.Ran(of, outcome, Fingerprint.of(filled)));
+        Fact ran = new Fact.Ran(of, outcome, Fingerprint.of(filled));
+        if (now.of(of).map(state -> state.has(ran, findings)).orElse(false)) {
+            return List.of();
+        }
+        List<Fact> facts = new ArrayList<>(List.of(ran));
         findings.forEach(finding -> facts.add(new Fact.Found(of, finding)));
         return write(facts);
     }

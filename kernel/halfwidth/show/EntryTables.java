@@ -38,7 +38,11 @@ record EntryTables(Sheet sheet, Html html) {
 
     private void entered(Field field, Entry entry) {
         String origin = sheet.filled().origins().get(field.name());
-        html.element("td", origin == null ? entry.typed() : origin, "class", "typed");
+        html.open("td", "class", "typed").text(origin == null ? entry.typed() : origin);
+        if (origin == null && field.from().isPresent() && !sheet.example()) {
+            html.element("span", "typed, not from " + field.from().get(), "class", "source");
+        }
+        html.close();
         html.element("td", entry.understood());
     }
 
