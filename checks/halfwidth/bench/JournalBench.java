@@ -79,7 +79,9 @@ public final class JournalBench {
         for (int i = 0; i < millis.length; i++) {
             long start = System.nanoTime();
             job.enter(
-                    PAGE, "append", List.of(Change.to(Place.cell("sweep", 1, "ddm"), "0." + i + 1)));
+                    PAGE,
+                    "append",
+                    List.of(Change.to(Place.cell("sweep", 1, "ddm"), "0." + i + 1)));
             millis[i] = (System.nanoTime() - start) / 1e6;
         }
         Arrays.sort(millis);

@@ -55,7 +55,9 @@ class JobCommandsTest {
 
     private Path record() throws IOException {
         try (Stream<Path> files = Files.list(scratch.folder().resolve("job/records"))) {
-            return files.filter(file -> file.toString().endsWith(".html")).findFirst().orElseThrow();
+            return files.filter(file -> file.toString().endsWith(".html"))
+                    .findFirst()
+                    .orElseThrow();
         }
     }
 
@@ -79,8 +81,7 @@ class JobCommandsTest {
         assertEquals(3, run("run", "trial/first", "--set", "length=7", "--record").status());
         String record = record().toString();
         assertEquals(
-                0,
-                Program.here("sign", record, "--name", "A. Nother", "--as", "checked").status());
+                0, Program.here("sign", record, "--name", "A. Nother", "--as", "checked").status());
         Program verified = Program.here("verify", record);
         assertEquals(0, verified.status(), verified.err());
         assertTrue(verified.out().contains("unchanged"), verified.out());

@@ -123,7 +123,7 @@ class LinksTest {
         assertTrue(
                 filling.remarks().get(0).contains("choose one of several visits of a/first: 2026;"),
                 filling.remarks().toString());
-        job.choose(new Visit("a/second", ""), "taken", "2027");
+        job.state(new Fact.Choice(new Visit("a/second", ""), "taken", "2027"));
         assertEquals(7.5, taken(SECOND, ""));
     }
 
@@ -185,8 +185,7 @@ class LinksTest {
     void refusesARingAndNamesIt() {
         Page first = JobPages.page("a/first", "a/third#width");
         pages = JobPages.written(folder.resolve("ring"), first, SECOND, THIRD);
-        String refusal =
-                assertThrows(JobRefused.class, () -> stands(first, "")).getMessage();
+        String refusal = assertThrows(JobRefused.class, () -> stands(first, "")).getMessage();
         assertTrue(
                 refusal.startsWith(
                         "a/first takes a value from a/third takes a value from a/second takes a"

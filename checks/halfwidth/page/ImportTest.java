@@ -65,7 +65,8 @@ class ImportTest {
     @Test
     void asksNothingWhereEachCellSaysIt() {
         Import proposed =
-                Import.propose(SWEEP, "azimuth\tnear\n1\u00b0\t155 in the 90\n2\u00b0\t-3 \u00b5A\n");
+                Import.propose(
+                        SWEEP, "azimuth\tnear\n1\u00b0\t155 in the 90\n2\u00b0\t-3 \u00b5A\n");
         assertTrue(proposed.isClear(), proposed.questions().toString());
         assertEquals(-0.155, value(proposed, 0, 1));
     }
@@ -92,8 +93,7 @@ class ImportTest {
 
     @Test
     void turnsASignThatIsReversed() {
-        Import proposed =
-                Import.propose(SWEEP, "\"azimuth [\u00b0, reversed]\"\n1\n-2\n\u22123\n");
+        Import proposed = Import.propose(SWEEP, "\"azimuth [\u00b0, reversed]\"\n1\n-2\n\u22123\n");
         assertEquals(-1.0, value(proposed, 0, 0));
         assertEquals(2.0, value(proposed, 1, 0));
         assertEquals(3.0, value(proposed, 2, 0));

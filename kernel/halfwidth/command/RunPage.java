@@ -54,7 +54,7 @@ final class RunPage implements Callable<Integer> {
     private boolean record;
 
     @Mixin private Entered entered;
-    @Mixin private Station station;
+    @Mixin private WithinJob job;
     @Mixin private Notebooks notebooks;
     @Mixin private Allowance allowance;
     @Spec private CommandSpec spec;
@@ -63,7 +63,7 @@ final class RunPage implements Callable<Integer> {
     public Integer call() {
         // First, since the worker gets ready while the page is read.
         try (Workshop workshop = Workshop.withoutSpare(allowance.budget());
-                Station kept = station) {
+                WithinJob kept = job) {
             kept.open(spec.commandLine().getErr());
             if (record && !kept.keeps()) {
                 throw new Refused("A record belongs to a job that can be written: name --job DIR.");
@@ -84,7 +84,7 @@ final class RunPage implements Callable<Integer> {
     private Sheet sheet(Filled filled, Run run) {
         byte[] text = filled.page().text().getBytes(StandardCharsets.UTF_8);
         Stamp stamp = Stamp.of(Version.text(), ZonedDateTime.now(), text);
-        return new Sheet(filled, run, station.heading(), stamp);
+        return new Sheet(filled, run, job.heading(), stamp);
     }
 
     private void write(Sheet sheet, OpenPage open) {
@@ -97,7 +97,7 @@ final class RunPage implements Callable<Integer> {
             written(out.resolve("page.html"));
         }
         if (record) {
-            written(RecordFile.write(station.job().orElseThrow(), drawn, station.visit()));
+            written(RecordFile.write(job.job().orElseThrow(), drawn, job.visit()));
         }
     }
 

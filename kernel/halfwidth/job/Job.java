@@ -250,12 +250,10 @@ public final class Job implements AutoCloseable {
         return write(facts);
     }
 
-    /** Takes the value of an input from this visit of the page that the input names. */
-    public synchronized List<Line> choose(Visit visit, String input, String from) {
-        return write(List.of(new Fact.Choice(visit, input, from)));
-    }
-
-    /** Writes a note, a record or a signature into the journal. */
+    /**
+     * Writes a fact that is neither a value nor the undoing of one: a note, a signature, or which
+     * visit an input takes its value from.
+     */
     public synchronized List<Line> state(Fact fact) {
         if (fact instanceof Fact.Value || fact instanceof Fact.Undo) {
             throw new IllegalArgumentException("fact " + fact + " must be entered or undone");
@@ -273,12 +271,8 @@ public final class Job implements AutoCloseable {
         List<Line> last = Undoing.last(lines, visit);
         last.stream()
                 .findFirst()
-                .ifPresent(
-                        first ->
-                                write(
-                                        List.of(
-                                                new Fact.Undo(
-                                                        first.fact().visit(), first.number()))));
+                .map(first -> new Fact.Undo(first.fact().visit(), first.number()))
+                .ifPresent(undo -> write(List.of(undo)));
         return last;
     }
 

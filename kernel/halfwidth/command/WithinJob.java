@@ -1,5 +1,6 @@
 package halfwidth.command;
 
+import halfwidth.job.Filling;
 import halfwidth.job.Job;
 import halfwidth.job.JobHeld;
 import halfwidth.job.Visit;
@@ -19,7 +20,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The options of a run within a job: which one, which visit, as of when. */
-final class Station implements AutoCloseable {
+final class WithinJob implements AutoCloseable {
     @Option(
             names = "--job",
             paramLabel = "DIR",
@@ -90,7 +91,7 @@ final class Station implements AutoCloseable {
             job.keep(entered.into(job.entered(page, visit())), visit());
         }
         job.standing(new Visit(page.name(), visit()), pages);
-        halfwidth.job.Filling filling = job.filled(page, visit());
+        Filling filling = job.filled(page, visit());
         filling.remarks().forEach(remark -> err.println(remark + "."));
         return filling.filled();
     }
