@@ -32,6 +32,8 @@ final class Root implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Name a command: list, run or check.");
+        throw new ParameterException(
+                spec.commandLine(),
+                "Name a command: " + String.join(", ", spec.subcommands().keySet()) + ".");
     }
 }
