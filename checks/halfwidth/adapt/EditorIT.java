@@ -70,7 +70,8 @@ class EditorIT {
                 .add(
                         "Content-Security-Policy",
                         "default-src 'none'; script-src 'self'; style-src 'self'");
-        exchange.sendResponseHeaders(body.length == 0 ? 404 : 200, body.length == 0 ? -1 : body.length);
+        exchange.sendResponseHeaders(
+                body.length == 0 ? 404 : 200, body.length == 0 ? -1 : body.length);
         exchange.getResponseBody().write(body);
         exchange.close();
     }
@@ -113,7 +114,8 @@ class EditorIT {
     @ValueSource(ints = {500, 1100})
     void doesWhatItsChecksSay(int width) throws Exception {
         String dom = dom(width);
-        Matcher output = Pattern.compile("<output[^>]*>(.*?)</output>", Pattern.DOTALL).matcher(dom);
+        Matcher output =
+                Pattern.compile("<output[^>]*>(.*?)</output>", Pattern.DOTALL).matcher(dom);
         assertTrue(output.find(), dom);
         List<String> lines = output.group(1).lines().toList();
         assertEquals("end", lines.get(lines.size() - 1), "every check was reached");

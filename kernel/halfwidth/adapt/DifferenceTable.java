@@ -40,7 +40,10 @@ public final class DifferenceTable {
             html.element("p", "The adapted page says the same as the shipped one.");
             return;
         }
-        html.open("div", "class", "wide").open("table", "class", "difference").element("caption", caption()).line();
+        html.open("div", "class", "wide")
+                .open("table", "class", "difference")
+                .element("caption", caption())
+                .line();
         html.open("thead").open("tr");
         for (String heading : List.of("line", "shipped", "what was done", "line", "adapted")) {
             html.element("th", heading, "scope", "col");
