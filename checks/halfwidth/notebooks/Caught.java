@@ -47,7 +47,8 @@ enum Caught {
     }
 
     private static boolean tellsOfAUnit(Outcome.Failed failure) {
-        return OF_A_UNIT.matcher(failure.reason() + " " + failure.detail() + " " + failure.advice()).find();
+        String words = failure.reason() + " " + failure.detail() + " " + failure.advice();
+        return OF_A_UNIT.matcher(words).find();
     }
 
     private static long notMet(List<Answer> answers) {
