@@ -19,8 +19,14 @@ import java.util.Set;
  * @param classes the classes compiled from them, by name
  * @param wanted variables to report at the end of a run
  * @param places where the classes' code stands on the page
+ * @param workings what the statements compute
  */
-record Program(List<Line> lines, Map<String, byte[]> classes, List<String> wanted, Places places)
+record Program(
+        List<Line> lines,
+        Map<String, byte[]> classes,
+        List<String> wanted,
+        Places places,
+        Workings workings)
         implements Serializable {
 
     /**
