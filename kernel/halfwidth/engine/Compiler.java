@@ -1,11 +1,9 @@
 package halfwidth.engine;
 
 import halfwidth.run.Outcome;
-import halfwidth.run.Proof;
 import halfwidth.run.Script;
 import halfwidth.run.Step;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -74,13 +72,13 @@ final class Compiler implements AutoCloseable {
             }
         }
         evaluated.addAll(declare(group));
-        List<Program.Line> lines = lines(evaluated);
+        UnitsOfPage units = UnitsOfPage.of(script, lines(evaluated));
         return new Program(
-                lines,
+                units.lines(),
                 entryPoints.classes(),
                 script.wanted(),
                 places(evaluated),
-                new Workings(formulas.byIndex(lines), proofs(lines)));
+                new Workings(formulas.byIndex(units.lines()), units.proofs()));
     }
 
     /**
@@ -137,17 +135,6 @@ final class Compiler implements AutoCloseable {
             }
         }
         return statements;
-    }
-
-    private static Map<Integer, Proof> proofs(List<Program.Line> lines) {
-        Map<Integer, Proof> proofs = new HashMap<>();
-        for (Program.Line line : lines) {
-            boolean number = line.compiled().map(CompiledStatement::number).orElse(false);
-            if (number && !line.statement().check() && !line.statement().hidden()) {
-                proofs.put(line.step().index(), Proof.not("not looked at"));
-            }
-        }
-        return proofs;
     }
 
     /**

@@ -65,6 +65,11 @@ record Program(
             return new Stored(statement, step, compiled.orElse(null), names, problem.orElse(null));
         }
 
+        /** The same statement, which is not to run. */
+        Line with(Outcome.Failed why) {
+            return new Line(statement, step, compiled, names, Optional.of(why));
+        }
+
         /** The name under which later statements can refer to it, "" if there is none. */
         String name() {
             return compiled.map(CompiledStatement::name).orElse("");
