@@ -27,7 +27,8 @@ record UnitsOfPage(List<Program.Line> lines, Map<Integer, Proof> proofs) {
                 .forEach(input -> inputs.put(input.name(), input.units()));
         Map<Integer, Finding> findings =
                 PageProof.of(
-                        Prelude.IMPORTS, lines.stream().map(one -> statement(one, inputs)).toList());
+                        Prelude.IMPORTS,
+                        lines.stream().map(one -> statement(one, inputs)).toList());
         Map<Integer, Proof> proofs = new HashMap<>();
         findings.forEach((index, finding) -> proofs.put(index, finding.proof()));
         List<Program.Line> judged = new ArrayList<>();

@@ -10,7 +10,7 @@ public final class Require {
      * @param name what the value is, for the message
      * @param value the value
      * @param unit its unit, empty for a ratio
-     * @return the value
+     * @return the value (unit)
      * @throws IllegalArgumentException if {@code value} is NaN or infinite
      */
     public static double finite(String name, double value, String unit) {
@@ -27,7 +27,7 @@ public final class Require {
      * @param value the value
      * @param bound the bound, itself refused
      * @param unit the unit of both, empty for a ratio
-     * @return the value
+     * @return the value (unit)
      * @throws IllegalArgumentException if {@code value} is not finite or not above {@code bound}
      */
     public static double above(String name, double value, double bound, String unit) {
@@ -44,7 +44,7 @@ public final class Require {
      * @param value the value
      * @param range the least and the most value allowed, both allowed themselves
      * @param unit the unit of all, empty for a ratio
-     * @return the value
+     * @return the value (unit)
      * @throws IllegalArgumentException if {@code value} is NaN or outside {@code range}
      */
     public static double within(String name, double value, Range range, String unit) {

@@ -15,8 +15,7 @@ import java.util.Optional;
  *     be meant as so much for each degree
  * @param logarithm whether it is a decimal logarithm, or a multiple of one
  */
-record Amount(
-        Unit unit, List<Double> factors, boolean free, boolean perDegree, boolean logarithm)
+record Amount(Unit unit, List<Double> factors, boolean free, boolean perDegree, boolean logarithm)
         implements Value {
     private static final Unit DEGREE = Unit.of("°");
     private static final Unit RADIAN = Unit.of("rad");
@@ -60,8 +59,7 @@ record Amount(
 
     Amount over(Amount other) {
         List<Double> inverse = other.factors.stream().map(factor -> 1 / factor).toList();
-        return times(
-                new Amount(other.unit.power(-1), inverse, other.free, other.perDegree, false));
+        return times(new Amount(other.unit.power(-1), inverse, other.free, other.perDegree, false));
     }
 
     /** The sum of both, or one of both. */
@@ -80,13 +78,14 @@ record Amount(
                 return Amount.of(one.unit);
             }
         }
-        throw new Refuted(
-                "an amount in %s %s one in %s".formatted(label(), how, other.label()));
+        throw new Refuted("an amount in %s %s one in %s".formatted(label(), how, other.label()));
     }
 
     /** The same as a plain ratio, where a factor such as 1/100 makes it one. */
     Amount settled() {
-        return !unit.equals(Unit.ONE) && !logarithm && is(Unit.ONE) ? of(Unit.ONE) : with(unit, List.of());
+        return !unit.equals(Unit.ONE) && !logarithm && is(Unit.ONE)
+                ? of(Unit.ONE)
+                : with(unit, List.of());
     }
 
     /** The same amount in another form, in which no factor can be a conversion any more. */

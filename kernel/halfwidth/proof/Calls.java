@@ -20,10 +20,13 @@ import javax.lang.model.element.Modifier;
 import javax.lang.model.element.TypeElement;
 import javax.lang.model.type.TypeMirror;
 
-/** Works out calls: of the page's methods, of the physics by its Javadoc, of the JDK by its ways. */
+/**
+ * Works out calls: of the page's methods, of the physics by its Javadoc, of the JDK by its ways.
+ */
 final class Calls {
     private static final Pattern NUMBER =
-            Pattern.compile("\\b(double|int|long|float|Double|Integer|Long|Float|OptionalDouble|OptionalInt|Estimate|DoubleStream|DoubleColumn|IntStream)\\b");
+            Pattern.compile(
+                    "\\b(double|int|long|float|Double|Integer|Long|Float|OptionalDouble|OptionalInt|Estimate|DoubleStream|DoubleColumn|IntStream)\\b");
     private static final int DEEPEST = 12;
 
     private final Expressions expressions;
@@ -65,6 +68,9 @@ final class Calls {
             return new Value.Unknown("the compiler does not know " + call.getMethodSelect());
         }
         String name = method.getSimpleName().toString();
+        if (name.equals("between") && call.getMethodSelect().toString().endsWith("DAYS.between")) {
+            return Amount.of(Unit.of("d"));
+        }
         if (call.getMethodSelect() instanceof MemberSelectTree member
                 && !method.getModifiers().contains(Modifier.STATIC)) {
             Value subject = expressions.of(member.getExpression(), select, scope);
@@ -104,20 +110,23 @@ final class Calls {
     }
 
     /** What {@code list.add(x)} does to the list. */
-    private static void effect(
-            ExpressionTree on, String name, List<Value> arguments, Scope scope) {
+    private static void effect(ExpressionTree on, String name, List<Value> arguments, Scope scope) {
         boolean adds = name.equals("add") || name.equals("append") || name.equals("set");
         if (adds && !arguments.isEmpty() && on instanceof com.sun.source.tree.IdentifierTree list) {
             Value last = arguments.get(arguments.size() - 1);
             Value before = scope.find(list.getName().toString());
-            if (before != null && (last instanceof Amount || last instanceof Value.Unknown)) {
+            boolean number = last instanceof Amount || last instanceof Value.Unknown;
+            if (before instanceof Value.Columns column && column.byName().size() == 1) {
+                String title = column.byName().keySet().iterator().next();
+                scope.assign(list.getName().toString(), new Value.Columns(Map.of(title, last)));
+            } else if (before != null && number) {
                 scope.assign(list.getName().toString(), last);
             }
         }
     }
 
     /** What {@code Type::method} gives for these. */
-    Value referred(TreePath path, List<Value> values) {
+    Value referred(TreePath path, List<Value> values, Scope scope) {
         MemberReferenceTree reference = (MemberReferenceTree) path.getLeaf();
         if (!(expressions.element(path) instanceof ExecutableElement method)) {
             return new Value.Unknown("the compiler does not know " + reference);
@@ -130,9 +139,14 @@ final class Calls {
             return called(method, null, values);
         }
         Element named =
-                expressions.trees().getElement(new TreePath(path, reference.getQualifierExpression()));
+                expressions
+                        .trees()
+                        .getElement(new TreePath(path, reference.getQualifierExpression()));
         boolean bound = !(named instanceof TypeElement);
-        Value subject = bound || values.isEmpty() ? Value.THING : values.get(0);
+        Value subject =
+                bound
+                        ? expressions.of(reference.getQualifierExpression(), path, scope)
+                        : values.isEmpty() ? Value.THING : values.get(0);
         List<Value> rest = bound || values.isEmpty() ? values : values.subList(1, values.size());
         return called(method, subject, rest);
     }
@@ -166,7 +180,9 @@ final class Calls {
             return Expressions.joined(arguments);
         }
         if (!type.startsWith("halfwidth.")) {
-            Value all = Expressions.joined(arguments.stream().filter(Amount.class::isInstance).toList());
+            Value all =
+                    Expressions.joined(
+                            arguments.stream().filter(Amount.class::isInstance).toList());
             return type.startsWith("java.util.") ? Value.NOTHING.or(all) : Value.THING;
         }
         check(method, arguments);
@@ -188,40 +204,77 @@ final class Calls {
     }
 
     private Value stated(ExecutableElement method, Value subject, List<Value> arguments) {
-        check(method, arguments);
-        Amount carried =
-                subject instanceof Value.Thing thing && thing.about() != null
-                        ? thing.about()
-                        : subject instanceof Amount amount ? amount : about(arguments);
-        if (!isNumber(method.getReturnType())) {
-            return isOpen(method) && carried != null && stated.given(method).isPresent()
-                    ? carried
-                    : new Value.Thing(carried);
+        if (!method.getSimpleName().toString().endsWith("Microamps")) {
+            check(method, arguments);
         }
+        Amount carried = carried(subject, arguments);
         Optional<String> bracket = stated.given(method);
+        if (!isNumber(method.getReturnType())) {
+            Optional<Unit> unit = bracket.flatMap(Calls::unit);
+            return new Value.Thing(unit.map(Amount::of).orElse(carried));
+        }
         if (bracket.isEmpty()) {
             String returned = method.getReturnType().toString();
             boolean count = returned.matches("int|long|java.util.OptionalInt");
             return count
                     ? Amount.ONE
-                    : new Value.Unknown("the Javadoc of %s states no unit".formatted(method.getSimpleName()));
+                    : new Value.Unknown(
+                            "the Javadoc of %s states no unit".formatted(method.getSimpleName()));
         }
         Optional<Unit> unit = unit(bracket.get());
         if (unit.isPresent()) {
-            return Amount.of(unit.get());
+            return linear(method, unit.get(), arguments);
         }
         for (Value argument : arguments) {
-            if (argument instanceof Value.Text text && bracket.get().startsWith("unit")) {
-                return Unit.find(text.text())
-                        .map(found -> (Value) Amount.of(found))
-                        .orElse(new Value.Unknown("unit " + text.text() + " is not known"));
+            if (argument instanceof Value.Unknown) {
+                return argument;
+            }
+        }
+        if (carried != null && !carried.free()) {
+            return bracket.get().endsWith("per year")
+                    ? carried.over(Amount.of(Unit.of("a")))
+                    : carried;
+        }
+        for (Value argument : arguments) {
+            if (argument instanceof Value.Text text && Unit.find(text.text()).isPresent()) {
+                return Amount.of(Unit.of(text.text()));
             }
         }
         return carried != null
-                ? carried.plainly()
+                ? carried
                 : new Value.Unknown(
                         "the Javadoc of %s states its unit as %s only"
                                 .formatted(method.getSimpleName(), bracket.get()));
+    }
+
+    private static Amount carried(Value subject, List<Value> arguments) {
+        if (subject instanceof Value.Thing thing) {
+            return thing.about();
+        }
+        return subject instanceof Amount amount ? amount : about(arguments);
+    }
+
+    /** A method that multiplies by a constant does so to an amount for each metre, too. */
+    private static Value linear(ExecutableElement method, Unit unit, List<Value> arguments) {
+        boolean converts = method.getSimpleName().toString().matches("toMicroamps|fromMicroamps");
+        if (converts && !(arguments.get(0) instanceof Amount)) {
+            return arguments.get(0);
+        }
+        return converts && arguments.get(0) instanceof Amount amount
+                ? Amount.of(
+                        amount.free()
+                                ? unit
+                                : amount.unit()
+                                        .times(unit)
+                                        .over(
+                                                Unit.of(
+                                                        "toMicroamps"
+                                                                        .contentEquals(
+                                                                                method
+                                                                                        .getSimpleName())
+                                                                ? "1"
+                                                                : "µA")))
+                : Amount.of(unit);
     }
 
     private void check(ExecutableElement method, List<Value> arguments) {

@@ -3,7 +3,6 @@ package halfwidth.proof;
 import com.sun.source.tree.*;
 import com.sun.source.util.TreePath;
 import com.sun.source.util.Trees;
-import halfwidth.value.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -21,8 +20,7 @@ final class Expressions {
     private final Statements statements;
     private final Scope globals;
 
-    Expressions(
-            Trees trees, StatedUnits stated, Map<String, TreePath> methods, Scope globals) {
+    Expressions(Trees trees, StatedUnits stated, Map<String, TreePath> methods, Scope globals) {
         this.trees = trees;
         this.globals = globals;
         this.stated = stated;
@@ -70,8 +68,8 @@ final class Expressions {
         }
         if (tree instanceof ConditionalExpressionTree choice) {
             of(choice.getCondition(), path, scope);
-            return of(choice.getTrueExpression(), path, scope)
-                    .or(of(choice.getFalseExpression(), path, scope));
+            return branch(choice.getTrueExpression(), choice, path, scope)
+                    .or(branch(choice.getFalseExpression(), choice, path, scope));
         }
         if (tree instanceof TypeCastTree cast) {
             return of(cast.getExpression(), path, scope);
@@ -80,6 +78,15 @@ final class Expressions {
             return of(access.getExpression(), path, scope);
         }
         return larger(path, scope);
+    }
+
+    /** A branch's value; none where it is the very optional that the condition found empty. */
+    private Value branch(
+            ExpressionTree branch, ConditionalExpressionTree choice, TreePath path, Scope scope) {
+        boolean tested =
+                branch instanceof IdentifierTree
+                        && choice.getCondition().toString().contains(branch + ".is");
+        return tested ? Value.NOTHING : of(branch, path, scope);
     }
 
     private Value larger(TreePath path, Scope scope) {
@@ -96,7 +103,7 @@ final class Expressions {
             return new Value.Rule(values -> applied(lambda, path, scope, values), path);
         }
         if (tree instanceof MemberReferenceTree) {
-            return new Value.Rule(values -> calls.referred(path, values), path);
+            return new Value.Rule(values -> calls.referred(path, values, scope), path);
         }
         if (tree instanceof AssignmentTree assignment) {
             Value value = of(assignment.getExpression(), path, scope);
@@ -116,7 +123,9 @@ final class Expressions {
         if (value instanceof Number number) {
             return Amount.plain(number.doubleValue());
         }
-        return value instanceof String text ? new Value.Text(text) : value == null ? Value.NOTHING : Value.THING;
+        return value instanceof String text
+                ? new Value.Text(text)
+                : value == null ? Value.NOTHING : Value.THING;
     }
 
     private Value named(TreePath path, Scope scope) {
@@ -153,7 +162,8 @@ final class Expressions {
                 stated.constant((TypeElement) variable.getEnclosingElement(), name)
                         .flatMap(Calls::unit)
                         .map(Amount::of);
-        return unit.orElseGet(() -> new Value.Unknown("the Javadoc of " + name + " states no unit"));
+        return unit.orElseGet(
+                () -> new Value.Unknown("the Javadoc of " + name + " states no unit"));
     }
 
     private Value unary(UnaryTree unary, TreePath path, Scope scope) {
@@ -178,7 +188,12 @@ final class Expressions {
             case REMAINDER -> one.plus(two, "is divided, for the remainder, by");
             case MULTIPLY -> one.times(two);
             case DIVIDE -> one.over(two);
-            case LESS_THAN, LESS_THAN_EQUAL, GREATER_THAN, GREATER_THAN_EQUAL, EQUAL_TO, NOT_EQUAL_TO -> {
+            case LESS_THAN,
+                    LESS_THAN_EQUAL,
+                    GREATER_THAN,
+                    GREATER_THAN_EQUAL,
+                    EQUAL_TO,
+                    NOT_EQUAL_TO -> {
                 one.plus(two, "is compared with");
                 yield Value.THING;
             }
@@ -202,8 +217,9 @@ final class Expressions {
         }
         return left instanceof Value.Nothing || right instanceof Value.Nothing
                 ? Value.NOTHING
-                : left instanceof Amount && right instanceof Value.Thing ? Value.THING
-                : new Value.Unknown("a part of it is no number that is known here");
+                : left instanceof Amount && right instanceof Value.Thing
+                        ? Value.THING
+                        : new Value.Unknown("a part of it is no number that is known here");
     }
 
     private Value compound(CompoundAssignmentTree tree, TreePath path, Scope scope) {
@@ -238,7 +254,11 @@ final class Expressions {
         Scope inner = new Scope(scope);
         for (int i = 0; i < lambda.getParameters().size(); i++) {
             String name = lambda.getParameters().get(i).getName().toString();
-            inner.declare(name, i < values.size() ? values.get(i) : values.isEmpty() ? Value.THING : values.get(values.size() - 1));
+            inner.declare(
+                    name,
+                    i < values.size()
+                            ? values.get(i)
+                            : values.isEmpty() ? Value.THING : values.get(values.size() - 1));
         }
         TreePath body = new TreePath(path, lambda.getBody());
         return lambda.getBodyKind() == LambdaExpressionTree.BodyKind.EXPRESSION
@@ -268,5 +288,4 @@ final class Expressions {
     static Value joined(List<Value> values) {
         return values.stream().reduce(Value.NOTHING, Value::or);
     }
-
 }

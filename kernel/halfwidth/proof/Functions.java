@@ -55,8 +55,7 @@ final class Functions {
 
     /** A plain ratio; it stays free, or for each degree, if it was. */
     private static Amount keep(Amount argument) {
-        return new Amount(
-                Unit.ONE, List.of(), argument.free(), argument.perDegree(), false);
+        return new Amount(Unit.ONE, List.of(), argument.free(), argument.perDegree(), false);
     }
 
     private static void ratio(Amount argument, String what) {
@@ -69,7 +68,10 @@ final class Functions {
         Amount settled = of.settled();
         return settled.root(degree)
                 .map(Value.class::cast)
-                .orElseGet(() -> new Value.Unknown("a root of " + settled.label() + " has no unit here"));
+                .orElseGet(
+                        () ->
+                                new Value.Unknown(
+                                        "a root of " + settled.label() + " has no unit here"));
     }
 
     private static Value power(Amount base, Amount exponent) {
@@ -85,6 +87,7 @@ final class Functions {
                 return base.settled().power((int) power);
             }
         }
-        return new Value.Unknown("a power of " + base.label() + " whose exponent is not a whole number");
+        return new Value.Unknown(
+                "a power of " + base.label() + " whose exponent is not a whole number");
     }
 }

@@ -10,17 +10,74 @@ import javax.lang.model.element.TypeElement;
 /** Works out calls of the JDK and of Tablesaw, whose methods pass units on as they are. */
 final class Libraries {
     private static final Set<String> COUNTS =
-            Set.of("count", "size", "length", "rowCount", "countMissing", "ordinal", "indexOf",
-                    "between", "getAsInt$", "bitCount", "countNonMissing", "compare", "compareTo", "columnCount", "indexOfMax");
+            Set.of(
+                    "count",
+                    "size",
+                    "length",
+                    "rowCount",
+                    "countMissing",
+                    "ordinal",
+                    "indexOf",
+                    "between",
+                    "getAsInt$",
+                    "bitCount",
+                    "countNonMissing",
+                    "compare",
+                    "compareTo",
+                    "columnCount",
+                    "indexOfMax");
     private static final Set<String> RULES =
-            Set.of("map", "mapToObj", "mapToDouble", "mapToInt", "mapToLong", "flatMap",
-                    "flatMapToDouble", "mapMulti", "generate", "iterate", "reduce", "collectingAndThen", "averagingDouble");
+            Set.of(
+                    "map",
+                    "mapToObj",
+                    "mapToDouble",
+                    "mapToInt",
+                    "mapToLong",
+                    "flatMap",
+                    "flatMapToDouble",
+                    "mapMulti",
+                    "generate",
+                    "iterate",
+                    "reduce",
+                    "collectingAndThen",
+                    "averagingDouble");
     private static final Set<String> JOINS =
-            Set.of("of", "concat", "asList", "ofNullable", "stream", "copyOf", "copyOfRange", "toArray",
-                    "valueOf", "or", "orElse", "orElseGet", "nCopies", "create", "clone", "iterator", "sort",
-                    "empty", "max", "min", "sum", "emptyList", "iterate");
+            Set.of(
+                    "of",
+                    "concat",
+                    "asList",
+                    "ofNullable",
+                    "stream",
+                    "copyOf",
+                    "copyOfRange",
+                    "toArray",
+                    "valueOf",
+                    "or",
+                    "orElse",
+                    "orElseGet",
+                    "nCopies",
+                    "create",
+                    "clone",
+                    "iterator",
+                    "sort",
+                    "empty",
+                    "max",
+                    "min",
+                    "sum",
+                    "emptyList",
+                    "iterate");
     private static final Set<String> COLUMNS =
-            Set.of("doubleColumn", "intColumn", "numberColumn", "nCol", "column", "getDouble", "getInt", "dateColumn", "stringColumn", "getString");
+            Set.of(
+                    "doubleColumn",
+                    "intColumn",
+                    "numberColumn",
+                    "nCol",
+                    "column",
+                    "getDouble",
+                    "getInt",
+                    "dateColumn",
+                    "stringColumn",
+                    "getString");
 
     Value called(ExecutableElement method, Value subject, List<Value> arguments) {
         String name = method.getSimpleName().toString();
@@ -29,7 +86,14 @@ final class Libraries {
             return table(arguments);
         }
         if (subject instanceof Value.Columns table) {
-            return ofTable(name, table, arguments);
+            boolean whole =
+                    owner.matches(".*\\.(Table|Relation|Row|RowIterator|TableSliceGroup)")
+                            || !owner.startsWith("tech.tablesaw.")
+                            || table.byName().size() != 1;
+            if (whole || name.equals("setName")) {
+                return ofTable(name, table, arguments);
+            }
+            return called(method, table.byName().values().iterator().next(), arguments);
         }
         if (subject instanceof Value.Rule rule) {
             return rule.of().apply(arguments);
@@ -37,7 +101,12 @@ final class Libraries {
         if (COUNTS.contains(name) || owner.endsWith("IntStream") && name.startsWith("range")) {
             return Amount.ONE;
         }
-        if (subject == null || subject instanceof Value.Nothing || subject instanceof Value.Text) {
+        if (subject instanceof Value.Nothing) {
+            return name.startsWith("orElse")
+                    ? arguments.isEmpty() ? subject : arguments.get(0)
+                    : subject;
+        }
+        if (subject == null || subject instanceof Value.Text) {
             return still(method, name, arguments);
         }
         if (RULES.contains(name) && !arguments.isEmpty()) {
@@ -92,15 +161,7 @@ final class Libraries {
                 && arguments.get(0) instanceof Value.Rule rule) {
             return rule.of().apply(List.of(table));
         }
-        boolean column = table.byName().size() == 1;
-        return column && !name.equals("copy")
-                && !table.byName().values().stream().allMatch(Value.Thing.class::isInstance) && isNumeric(name)
-                ? table.byName().values().iterator().next()
-                : table;
-    }
-
-    private static boolean isNumeric(String name) {
-        return Set.of("asDoubleArray", "sum", "mean", "max", "min", "get", "standardDeviation", "range").contains(name);
+        return table;
     }
 
     private static Value any(Value.Columns table) {
@@ -126,17 +187,34 @@ final class Libraries {
         if (JOINS.contains(name)) {
             return Expressions.joined(
                     arguments.stream()
-                            .map(one -> one instanceof Value.Rule rule && (name.equals("orElseGet") || name.equals("or")) ? rule.of().apply(List.of()) : one)
-                            .filter(one -> arguments.size() == 1 || !name.equals("nCopies") || one != arguments.get(0))
+                            .map(
+                                    one ->
+                                            one instanceof Value.Rule rule
+                                                            && (name.equals("orElseGet")
+                                                                    || name.equals("or"))
+                                                    ? rule.of().apply(List.of())
+                                                    : one)
+                            .filter(
+                                    one ->
+                                            arguments.size() == 1
+                                                    || !name.equals("nCopies")
+                                                    || one != arguments.get(0))
                             .toList());
+        }
+        if (method.getEnclosingElement().getSimpleName().contentEquals("StatUtils")
+                && name.matches("percentile|mean|min|max|sum")) {
+            return arguments.get(0);
         }
         if (name.equals("parseDouble") || name.equals("nextDouble")) {
             return Amount.ONE;
         }
         return Calls.isNumber(method.getReturnType())
                 ? new Value.Unknown("what %s does to units is not known here".formatted(name))
-                : Expressions.joined(arguments.stream().filter(Amount.class::isInstance).toList()) instanceof Amount amount && !name.equals("format")
-                        ? new Value.Thing(amount) : Value.THING;
+                : Expressions.joined(arguments.stream().filter(Amount.class::isInstance).toList())
+                                        instanceof Amount amount
+                                && !name.equals("format")
+                        ? new Value.Thing(amount)
+                        : Value.THING;
     }
 
     private Value ofAmount(

@@ -62,7 +62,8 @@ public final class PageProof {
             TreePath path = new TreePath(page, member);
             if (member instanceof MethodTree method) {
                 methods.put(
-                        Calls.key(method.getName().toString(), method.getParameters().size()), path);
+                        Calls.key(method.getName().toString(), method.getParameters().size()),
+                        path);
             }
             if (!(member instanceof MethodTree method && method.getReturnType() == null)) {
                 members.put(source.statementAt(positions.getStartPosition(unit, member)), path);
@@ -103,7 +104,9 @@ public final class PageProof {
     private static Value input(PageStatement statement) {
         Map<String, Value> columns = new HashMap<>();
         statement.units().forEach((name, unit) -> columns.put(name, amount(unit)));
-        return columns.size() == 1 && columns.containsKey("") ? columns.get("") : new Value.Columns(columns);
+        return columns.size() == 1 && columns.containsKey("")
+                ? columns.get("")
+                : new Value.Columns(columns);
     }
 
     private static Value amount(String unit) {
@@ -134,7 +137,9 @@ public final class PageProof {
         }
         Unit unit = Unit.find(unit(statement)).orElse(Unit.ONE);
         boolean plain = value instanceof Amount amount && amount.free() && unit.equals(Unit.ONE);
-        return plain ? new Amount(unit, ((Amount) value).factors(), false, false, false) : Amount.of(unit);
+        return plain
+                ? new Amount(unit, ((Amount) value).factors(), false, false, false)
+                : Amount.of(unit);
     }
 
     private static String unit(PageStatement statement) {
@@ -147,7 +152,7 @@ public final class PageProof {
             return Finding.open("its unit is not known");
         }
         if (value instanceof Value.Nothing) {
-            return Finding.proved();
+            return Finding.open("it has no number in it to tell its unit");
         }
         if (!(value instanceof Amount amount)) {
             return Finding.open(

@@ -46,7 +46,9 @@ final class PageSource {
         return text.toString();
     }
 
-    /** The index of the statement that stands at a place in the text; the number of them if none. */
+    /**
+     * The index of the statement that stands at a place in the text; the number of them if none.
+     */
     int statementAt(long position) {
         int index = 0;
         while (index < ends.size() && ends.get(index) <= position) {

@@ -120,16 +120,22 @@ final class StatedUnits {
         @Override
         public Void visitMethod(MethodTree tree, String around) {
             String type = prefix + around.substring(0, around.length() - 1);
-            tags(key(tree.getName().toString(), tree.getParameters().size()), getCurrentPath(), type);
+            tags(
+                    key(tree.getName().toString(), tree.getParameters().size()),
+                    getCurrentPath(),
+                    type);
             return null;
         }
 
         @Override
         public Void visitVariable(com.sun.source.tree.VariableTree tree, String around) {
             String comment = trees.getDocComment(getCurrentPath());
-            if (comment != null && getCurrentPath().getParentPath().getLeaf() instanceof ClassTree) {
+            if (comment != null
+                    && getCurrentPath().getParentPath().getLeaf() instanceof ClassTree) {
                 String type = prefix + around.substring(0, around.length() - 1);
-                last(comment).ifPresent(unit -> byClass.get(type).put(tree.getName() + " constant", unit));
+                last(comment)
+                        .ifPresent(
+                                unit -> byClass.get(type).put(tree.getName() + " constant", unit));
             }
             return null;
         }
@@ -148,9 +154,14 @@ final class StatedUnits {
     /** The last bracket of a text that names a unit, or says whose unit it is. */
     private static Optional<String> last(String text) {
         List<String> brackets =
-                UNIT.matcher(text.replaceAll("\\s+", " ")).results().map(one -> one.group(1)).toList();
-        return brackets.isEmpty()
-                ? Optional.empty()
-                : Optional.of(brackets.get(brackets.size() - 1));
+                UNIT.matcher(text.replaceAll("\\s+", " "))
+                        .results()
+                        .map(one -> one.group(1))
+                        .toList();
+        Optional<String> named =
+                brackets.stream()
+                        .filter(one -> one.startsWith("unit") || Calls.unit(one).isPresent())
+                        .reduce((before, after) -> after);
+        return named.or(() -> brackets.stream().reduce((before, after) -> after));
     }
 }

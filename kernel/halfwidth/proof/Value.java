@@ -1,13 +1,23 @@
 package halfwidth.proof;
 
 import com.sun.source.util.TreePath;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
-/** What stands for a value while units are worked out. A list, an array or an optional of numbers
- * is like one of its numbers, and a row of a table is like the table. */
-sealed interface Value permits Amount, Value.Thing, Value.Columns, Value.Text, Value.Rule, Value.Nothing, Value.Unknown {
+/**
+ * What stands for a value while units are worked out. A list, an array or an optional of numbers is
+ * like one of its numbers, and a row of a table is like the table.
+ */
+sealed interface Value
+        permits Amount,
+                Value.Thing,
+                Value.Columns,
+                Value.Text,
+                Value.Rule,
+                Value.Nothing,
+                Value.Unknown {
     Value THING = new Thing(null);
     Value NOTHING = new Nothing();
 
@@ -41,7 +51,14 @@ sealed interface Value permits Amount, Value.Thing, Value.Columns, Value.Text, V
             return this;
         }
         if (this instanceof Amount one && other instanceof Amount two) {
-            return one.plus(two, "stands beside");
+            return one.free() ? two : two.free() ? one : one.plus(two, "stands beside");
+        }
+        if (this instanceof Columns one
+                && other instanceof Columns two
+                && one.byName().keySet().equals(two.byName().keySet())) {
+            Map<String, Value> both = new HashMap<>(one.byName());
+            two.byName().forEach((name, value) -> both.merge(name, value, Value::or));
+            return new Columns(both);
         }
         return this instanceof Amount || !(other instanceof Amount) ? this : other;
     }

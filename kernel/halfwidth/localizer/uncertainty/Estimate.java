@@ -41,7 +41,7 @@ public record Estimate(double value, double standardUncertainty) {
      *
      * @param value the value shown
      * @param step the step of the display, of the same unit, at least 0
-     * @return the value with its standard uncertainty
+     * @return the value with its standard uncertainty (unit of the value)
      * @throws IllegalArgumentException if {@code step} is negative or not finite
      */
     public static Estimate readInSteps(double value, double step) {
@@ -54,7 +54,7 @@ public record Estimate(double value, double standardUncertainty) {
      *
      * @param value the middle of the range
      * @param halfRange a, of the same unit, at least 0
-     * @return the value with its standard uncertainty
+     * @return the value with its standard uncertainty (unit of the value)
      * @throws IllegalArgumentException if {@code halfRange} is negative or not finite
      */
     public static Estimate within(double value, double halfRange) {
