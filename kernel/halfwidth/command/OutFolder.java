@@ -7,6 +7,7 @@ import halfwidth.run.Run;
 import halfwidth.run.Shown;
 import halfwidth.show.HtmlSheet;
 import halfwidth.show.ResultsCsv;
+import halfwidth.show.ReviewSheet;
 import halfwidth.show.Sheet;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -33,6 +34,7 @@ final class OutFolder {
             Files.writeString(folder.resolve("results.csv"), ResultsCsv.of(sheet));
             Run drawn = drawn(sheet.run(), page);
             Files.writeString(folder.resolve("page.html"), HtmlSheet.of(sheet.with(drawn)));
+            Files.writeString(folder.resolve("review.html"), ReviewSheet.of(sheet));
         } catch (IOException e) {
             throw new Refused("Folder " + folder + " cannot be written: " + e.getMessage());
         }

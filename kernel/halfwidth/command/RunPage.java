@@ -52,7 +52,8 @@ final class RunPage implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Write results.csv and page.html into this folder.")
+            description =
+                    "Write results.csv, page.html and, for the reviewer, review.html into this folder.")
     private Path out;
 
     @Mixin private Entered entered;
@@ -67,8 +68,9 @@ final class RunPage implements Callable<Integer> {
             Page page = notebooks.page(name);
             Optional<Job> job = Optional.ofNullable(jobFolder).map(Job::open);
             Filled filled = filled(page, job);
+            Values values = Values.of(filled);
             try (OpenPage open = workshop.open(Script.of(page))) {
-                Run run = open.run(Values.of(filled));
+                Run run = out == null ? open.run(values) : open.work(values);
                 Sheet sheet = sheet(filled, run, job);
                 print(sheet);
                 if (out != null) {
