@@ -8,7 +8,17 @@ import picocli.CommandLine.Spec;
 /** The program without a command: says what there is. */
 @Command(
         name = "halfwidth",
-        subcommands = {ListPages.class, RunPage.class, CheckPages.class},
+        subcommands = {
+            ListPages.class,
+            RunPage.class,
+            CheckPages.class,
+            VerifyRecords.class,
+            SignRecord.class,
+            ShowHistory.class,
+            UndoEntry.class,
+            ImportReadings.class,
+            ExportValues.class
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Worked procedures for bringing an ILS localizer into service.",
