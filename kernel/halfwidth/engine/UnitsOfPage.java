@@ -4,6 +4,7 @@ import halfwidth.proof.Finding;
 import halfwidth.proof.PageProof;
 import halfwidth.proof.PageStatement;
 import halfwidth.run.Outcome;
+import halfwidth.run.Prelude;
 import halfwidth.run.Proof;
 import halfwidth.run.Script;
 import java.util.ArrayList;
