@@ -31,6 +31,10 @@ class StructureTest {
                     .definedBy("halfwidth.localizer..")
                     .layer("value")
                     .definedBy("halfwidth.value..")
+                    .layer("proof")
+                    .definedBy("halfwidth.proof..")
+                    .layer("formula")
+                    .definedBy("halfwidth.formula..")
                     .layer("page")
                     .definedBy("halfwidth.page..")
                     .layer("run")
@@ -71,7 +75,11 @@ class StructureTest {
                     .mayOnlyBeAccessedByLayers("record", "command")
                     .whereLayer("run")
                     .mayOnlyBeAccessedByLayers(
-                            "engine", "show", "record", "adapt", "method", "command")
+                            "engine", "proof", "show", "record", "adapt", "method", "command")
+                    .whereLayer("proof")
+                    .mayOnlyBeAccessedByLayers("engine")
+                    .whereLayer("formula")
+                    .mayOnlyBeAccessedByLayers("run", "engine", "show")
                     .whereLayer("page")
                     .mayOnlyBeAccessedByLayers(
                             "run", "show", "job", "record", "adapt", "method", "search", "command")

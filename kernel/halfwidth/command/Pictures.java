@@ -24,7 +24,7 @@ final class Pictures {
 
     private static Run drawn(Run run, OpenPage page) {
         List<Run.Ran> steps = run.steps().stream().map(ran -> drawn(ran, page)).toList();
-        return new Run(steps, run.checks(), run.finals());
+        return new Run(steps, run.checks(), run.finals(), run.worked());
     }
 
     private static Run.Ran drawn(Run.Ran ran, OpenPage page) {
