@@ -7,7 +7,7 @@ import java.util.Map;
 /** A page in its worker. Runs one set of values at a time; calls from several threads queue. */
 public final class OpenPage implements AutoCloseable {
     /** Compiling a page is quick; only a page that upsets the compiler comes near this. */
-    private static final Duration COMPILATION = Duration.ofSeconds(60);
+    private static final Duration COMPILATION = Duration.ofMinutes(5);
 
     /** A page with more runaway steps than this is not worth more attempts. */
     private static final int ATTEMPTS = 5;
