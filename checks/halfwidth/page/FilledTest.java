@@ -170,7 +170,7 @@ class FilledTest {
         Path empty = csv("");
         assertRefused(() -> none.withReadings("sweep", empty), "s.csv has no rows");
         Path missing = folder.resolve("none.csv");
-        assertRefused(() -> none.withReadings("sweep", missing), "none.csv:1: there is no such");
+        assertRefused(() -> none.withReadings("sweep", missing), "none.csv: there is no such");
         Files.write(header, "mark\nµ\n".getBytes(StandardCharsets.ISO_8859_1));
         assertRefused(() -> none.withReadings("sweep", header), "s.csv:2: has bytes");
     }
