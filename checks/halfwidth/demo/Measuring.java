@@ -12,12 +12,17 @@ record Measuring(Desk desk, Station station) {
 
     static final double RECEIVER_GAIN = 1.017;
     static final double RECEIVER_ZERO = -0.0012;
+    /** Of the dummy load (ohm). */
+    static final double LOAD_RESISTANCE = 49.3;
+
+    static final double LOAD_REACTANCE = 3.1;
     private static final double SPARE_LENGTH = 11.3;
     private static final Precision ANALYSER = new Precision(0.1, 0.1);
     private static final double[] SETTINGS = {-0.2, -0.155, -0.08, 0, 0.08, 0.155, 0.2};
 
     void measure() {
         receiver();
+        dummyLoad();
         spare("feeds", FEED_DATA_SHEET, station.simulated().truth().lines().feedVelocityFactor());
         spare("returns", "0.84", station.simulated().truth().lines().returnVelocityFactor());
         desk.clear();
@@ -36,6 +41,27 @@ record Measuring(Desk desk, Station station) {
                 .set("displayStep", "1 ‰", "sourceZero", "0.0002", "sourceGain", "0.2")
                 .set("allowed", "0.005", "fieldReading", "152 in the 150")
                 .table("readings", "setting [DDM],reading [DDM]", rows)
+                .run();
+    }
+
+    /** The source drifts, so that voltage and current move together. */
+    private void dummyLoad() {
+        double impedance = Math.hypot(LOAD_RESISTANCE, LOAD_REACTANCE);
+        double lead = Math.atan2(LOAD_REACTANCE, LOAD_RESISTANCE);
+        List<List<String>> rows = new ArrayList<>();
+        for (int row = 0; row < 12; row++) {
+            double volts = station.read(5, new Precision(0, 0.02));
+            rows.add(
+                    List.of(
+                            Typed.number(station.read(volts, new Precision(0.001, 0.004)), 3),
+                            Typed.number(
+                                    station.read(1000 * volts / impedance, new Precision(0.01, 0.1)),
+                                    2),
+                            Typed.number(station.read(lead, new Precision(0.0001, 0.001)), 4)));
+        }
+        desk.sheet("instruments/load-impedance")
+                .set("lineImpedance", "50")
+                .table("readings", "voltage [V],current [mA],phase [rad]", rows)
                 .run();
     }
 

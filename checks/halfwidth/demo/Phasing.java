@@ -102,7 +102,7 @@ final class Phasing {
     /** What the prediction says that the sidebands lead by at a mark, however they are fed. */
     private String lead(String column, double azimuth) {
         Shown.Grid marks = desk.visit("array/prediction").grid("corrections");
-        int at = marks.columns().indexOf("azimuth, °");
+        int at = marks.columns().indexOf("azimuth");
         int lead = marks.columns().indexOf(column);
         return marks.rows().stream()
                 .filter(row -> row.get(at).equals(azimuth))
@@ -114,7 +114,7 @@ final class Phasing {
     private void dial(String visit, List<List<String>> rows) {
         Visit phased =
                 desk.sheet("transmit/quadrature-phasing", visit)
-                        .set("ddmStep", "1", "path", "SBO", "pieceLength", piece())
+                        .set("ddmStep", "1 ‰", "path", "SBO", "pieceLength", piece())
                         .set("pieceUncertainty", "0.3 °", "withoutPiece", "at the offset now set")
                         .set("offsetStep", "0.5 °", "frequency", Station.FREQUENCY)
                         .set("velocityFactor", velocityFactor("feeds"))

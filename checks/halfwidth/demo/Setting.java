@@ -28,8 +28,8 @@ record Setting(Desk desk, Station station) {
             }
         }
         desk.sheet("transmit/modulation")
-                .set("aimBalance", "0", "depthStep", "0.1", "ddmStep", "1")
-                .set("stopDepth", "0.3", "stopBalance", "3")
+                .set("aimBalance", "0", "depthStep", "0.1", "ddmStep", "1 ‰")
+                .set("stopDepth", "0.3", "stopBalance", "3 ‰")
                 .table("depths", "transmitter,carrier,90 Hz [%],150 Hz [%],DDM [DDM]", rows)
                 .run();
     }
@@ -93,7 +93,7 @@ record Setting(Desk desk, Station station) {
             sheet.set("wanted", Typed.ddm(wantedClearance()), "azimuth", "10 °");
         }
         return sheet.set("scale", "% of amplitude", "controlStep", "0.5")
-                .set("controlLeast", "20", "controlMost", "300", "ddmStep", "1")
+                .set("controlLeast", "20", "controlMost", "300", "ddmStep", "1 ‰")
                 .set("nearOverFar", "1")
                 .table(
                         "widths",

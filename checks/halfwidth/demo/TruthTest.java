@@ -65,6 +65,13 @@ class TruthTest {
     }
 
     @Test
+    void dummyLoad() {
+        Visit page = Demo.visit("instruments/load-impedance");
+        LEDGER.hold(page, "resistance", Measuring.LOAD_RESISTANCE);
+        LEDGER.hold(page, "reactance", Measuring.LOAD_REACTANCE);
+    }
+
+    @Test
     void phaseConstants() {
         holdConstant("feeds", TRUTH.lines().feedVelocityFactor());
         holdConstant("returns", TRUTH.lines().returnVelocityFactor());
@@ -120,11 +127,10 @@ class TruthTest {
         for (Transmitter transmitter : Transmitter.values()) {
             String number = Station.number(transmitter);
             // The clearance was as found while the course was set.
-            ArrayModel asSet = FIELD.fed(transmitter, set(course, transmitter), 1);
+            ArrayModel asSet = FIELD.fed(transmitter, courseSetting(transmitter), 1);
             double both = asSet.farField(half).ddm() - asSet.farField(-half).ddm();
             LEDGER.hold(course, "combined" + number, both);
-            var alone =
-                    FIELD.fed(transmitter, 1, set(clearance, transmitter));
+            ArrayModel alone = FIELD.fed(transmitter, 1, clearanceSetting(transmitter));
             double deflection =
                     alone.farField(10).clearance().orElseThrow().ddm()
                             - alone.farField(-10).clearance().orElseThrow().ddm();
@@ -132,8 +138,15 @@ class TruthTest {
         }
     }
 
-    private static double set(Visit page, Transmitter transmitter) {
-        return page.number("next" + Station.number(transmitter)) / 100;
+    /** Amplitude that the course is set to, before the drift (1). */
+    private static double courseSetting(Transmitter transmitter) {
+        double drifted = Sweeping.left(Sweeping.date(Sweeping.CHECKS));
+        return SEASON.station().amplitude(transmitter, Channel.COURSE)
+                / (transmitter == Transmitter.ONE ? drifted : 1);
+    }
+
+    private static double clearanceSetting(Transmitter transmitter) {
+        return SEASON.station().amplitude(transmitter, Channel.CLEARANCE);
     }
 
     /**
@@ -181,9 +194,10 @@ class TruthTest {
     }
 
     private static ArrayModel afterSetting(Transmitter transmitter, double part) {
-        double course = set(Demo.last("transmit/course-width/"), transmitter);
-        double clearance = set(Demo.last("transmit/clearance-width/"), transmitter);
-        return FIELD.fed(transmitter, part * course, clearance);
+        return FIELD.fed(
+                transmitter,
+                part * courseSetting(transmitter),
+                clearanceSetting(transmitter));
     }
 
     @Test
