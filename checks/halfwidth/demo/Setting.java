@@ -1,6 +1,7 @@
 package halfwidth.demo;
 
 import halfwidth.localizer.station.Channel;
+import halfwidth.localizer.station.Instruments.Precision;
 import halfwidth.localizer.station.Radiated;
 import halfwidth.localizer.station.Transmitter;
 import java.util.ArrayList;
@@ -12,6 +13,9 @@ record Setting(Desk desk, Station station) {
 
     /** Depths of each tone where the carrier is balanced (%). */
     static final double DEPTH = 20;
+
+    /** Standard deviation of a depth as read (%). */
+    static final double NOISE = 0.03;
 
     void modulation() {
         List<List<String>> rows = new ArrayList<>();
@@ -37,7 +41,7 @@ record Setting(Desk desk, Station station) {
     private String depth(double truth) {
         return Typed.number(
                 station.read(
-                        truth, new halfwidth.localizer.station.Instruments.Precision(0.1, 0.03)),
+                        truth, new Precision(0.1, NOISE)),
                 1);
     }
 

@@ -27,15 +27,15 @@ class TruthTest {
         LEDGER.assertHonest();
     }
 
-    /** Annex 10 Vol I, 3.1.3.7.1: 0.155 at 105 m from the course line at the threshold. */
+    /** Annex 10 Vol I, 3.1.3.7.1: 0.00145 DDM for a metre at the reference datum. */
     @Test
     void courseGeometry() {
         double distance = Surveying.RUNWAY + Surveying.SETBACK;
         Visit page = Demo.visit("site/course-geometry");
-        double half = Math.toDegrees(Math.atan(105 / distance));
+        double half = Math.toDegrees(Math.atan(0.155 / 0.00145 / distance));
         assertEquals(2 * half, page.number("courseWidth"), 1e-9);
         assertEquals(distance, page.number("arrayToThreshold"), 1e-9);
-        assertEquals(0.155 / 105, page.number("ddmPerMetre"), 1e-9);
+        assertEquals(0.00145, page.number("ddmPerMetre"), 1e-9);
     }
 
     @Test
@@ -95,8 +95,10 @@ class TruthTest {
                         (channel == Channel.COURSE ? "Course" : "Clearance")
                                 + Station.number(transmitter);
                 LEDGER.hold(page, "balance" + which, balance);
-                LEDGER.hold(page, "depth90" + which, Setting.DEPTH - 50 * balance);
-                LEDGER.hold(page, "depth150" + which, Setting.DEPTH + 50 * balance);
+                // The page knows the receiver's step only, the receiver is noisy besides.
+                double u = Math.hypot(page.uncertainty("depth90" + which), Setting.NOISE);
+                LEDGER.hold(page, "depth90" + which, Setting.DEPTH - 50 * balance, u);
+                LEDGER.hold(page, "depth150" + which, Setting.DEPTH + 50 * balance, u);
             }
         }
     }
