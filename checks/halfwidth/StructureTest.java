@@ -31,6 +31,10 @@ class StructureTest {
                     .definedBy("halfwidth.localizer..")
                     .layer("value")
                     .definedBy("halfwidth.value..")
+                    .layer("proof")
+                    .definedBy("halfwidth.proof..")
+                    .layer("formula")
+                    .definedBy("halfwidth.formula..")
                     .layer("page")
                     .definedBy("halfwidth.page..")
                     .layer("run")
@@ -43,20 +47,42 @@ class StructureTest {
                     .definedBy("halfwidth.show..")
                     .layer("job")
                     .definedBy("halfwidth.job..")
+                    .layer("record")
+                    .definedBy("halfwidth.record..")
+                    .layer("adapt")
+                    .definedBy("halfwidth.adapt..")
+                    .layer("method")
+                    .definedBy("halfwidth.method..")
+                    .layer("search")
+                    .definedBy("halfwidth.search..")
                     .layer("command")
                     .definedBy("halfwidth.command..", "halfwidth")
                     .whereLayer("command")
                     .mayNotBeAccessedByAnyLayer()
+                    .whereLayer("adapt")
+                    .mayOnlyBeAccessedByLayers("command")
+                    .whereLayer("method")
+                    .mayOnlyBeAccessedByLayers("command")
+                    .whereLayer("search")
+                    .mayOnlyBeAccessedByLayers("command")
                     .whereLayer("engine")
                     .mayNotBeAccessedByAnyLayer()
+                    .whereLayer("record")
+                    .mayOnlyBeAccessedByLayers("command")
                     .whereLayer("show")
-                    .mayOnlyBeAccessedByLayers("command")
+                    .mayOnlyBeAccessedByLayers("record", "adapt", "command")
                     .whereLayer("job")
-                    .mayOnlyBeAccessedByLayers("command")
+                    .mayOnlyBeAccessedByLayers("record", "command")
                     .whereLayer("run")
-                    .mayOnlyBeAccessedByLayers("engine", "show", "command")
+                    .mayOnlyBeAccessedByLayers(
+                            "engine", "proof", "show", "record", "adapt", "method", "command")
+                    .whereLayer("proof")
+                    .mayOnlyBeAccessedByLayers("engine")
+                    .whereLayer("formula")
+                    .mayOnlyBeAccessedByLayers("run", "engine", "show")
                     .whereLayer("page")
-                    .mayOnlyBeAccessedByLayers("run", "show", "job", "command")
+                    .mayOnlyBeAccessedByLayers(
+                            "run", "show", "job", "record", "adapt", "method", "search", "command")
                     .whereLayer("plot")
                     .mayOnlyBeAccessedByLayers("engine");
 
@@ -75,6 +101,10 @@ class StructureTest {
 
     @ArchTest
     static final ArchRule PLOTS_HAVE_ONE_DOOR = onlyIn("org.knowm.xchart..", "halfwidth.plot..");
+
+    @ArchTest
+    static final ArchRule DIFFERENCES_HAVE_ONE_DOOR =
+            onlyIn("com.github.difflib..", "halfwidth.adapt..");
 
     @ArchTest
     static final ArchRule UNITS_HAVE_ONE_DOOR = onlyIn("javax.measure..", "halfwidth.value..");

@@ -8,7 +8,17 @@ import picocli.CommandLine.Spec;
 /** The program without a command: says what there is. */
 @Command(
         name = "halfwidth",
-        subcommands = {ListPages.class, RunPage.class, CheckPages.class},
+        subcommands = {
+            ListPages.class,
+            RunPage.class,
+            CheckPages.class,
+            VerifyRecords.class,
+            SignRecord.class,
+            ShowHistory.class,
+            UndoEntry.class,
+            ImportReadings.class,
+            ExportValues.class
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Worked procedures for bringing an ILS localizer into service.",
@@ -22,6 +32,8 @@ final class Root implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Name a command: list, run or check.");
+        throw new ParameterException(
+                spec.commandLine(),
+                "Name a command: " + String.join(", ", spec.subcommands().keySet()) + ".");
     }
 }

@@ -28,7 +28,20 @@ public final class OpenPage implements AutoCloseable {
      *
      * @throws PageLost if the page cannot be run at all
      */
-    public synchronized Run run(Values values) {
+    public Run run(Values values) {
+        return run(values, false);
+    }
+
+    /**
+     * Runs the page like {@link #run} and tells how each numeric step came to its value.
+     *
+     * @throws PageLost if the page cannot be run at all
+     */
+    public Run work(Values values) {
+        return run(values, true);
+    }
+
+    private synchronized Run run(Values values, boolean workings) {
         Map<Integer, Outcome.Failed> barred = new HashMap<>();
         int idleLosses = 0;
         while (true) {
@@ -38,7 +51,7 @@ public final class OpenPage implements AutoCloseable {
                     Message.Open open = new Message.Open(script, workshop.budget().outputBytes());
                     worker.ask(open, Message.Opened.class, COMPILATION);
                 }
-                Message.Go go = new Message.Go(values, Map.copyOf(barred));
+                Message.Go go = new Message.Go(values, Map.copyOf(barred), workings);
                 Message.Ran ran = worker.ask(go, Message.Ran.class, workshop.budget().time());
                 if (ran.spoiled()) {
                     worker.close();

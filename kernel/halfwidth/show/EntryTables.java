@@ -3,12 +3,15 @@ package halfwidth.show;
 import halfwidth.page.Column;
 import halfwidth.page.Field;
 import halfwidth.page.Part;
+import halfwidth.value.Entry;
 import halfwidth.value.Kind;
 import java.util.List;
 import java.util.Optional;
 
 /** What was entered: inputs with how they were understood, and tables of readings. */
 record EntryTables(Sheet sheet, Html html) {
+    private static final int NARROW = 5;
+    private static final int LONG = 12;
 
     void inputs(Part.Inputs inputs) {
         Margin.open(html, "div", "block", inputs.line());
@@ -28,13 +31,21 @@ record EntryTables(Sheet sheet, Html html) {
         html.text(allowed.isEmpty() ? "" : ", " + allowed).close().close();
         sheet.entry(field.name())
                 .ifPresentOrElse(
-                        entry ->
-                                html.element("td", entry.typed(), "class", "typed")
-                                        .element("td", entry.understood()),
+                        entry -> entered(field, entry),
                         () ->
                                 html.element("td", "not filled in", "class", "absent")
                                         .element("td", "–", "title", "not filled in"));
         html.close().line();
+    }
+
+    private void entered(Field field, Entry entry) {
+        String origin = sheet.filled().origins().get(field.name());
+        html.open("td", "class", "typed").text(origin == null ? entry.typed() : origin);
+        if (origin == null && field.from().isPresent() && !sheet.example()) {
+            html.element("span", "typed, not from " + field.from().get(), "class", "source");
+        }
+        html.close();
+        html.element("td", entry.understood());
     }
 
     private static String allowed(Field field) {
@@ -58,7 +69,7 @@ record EntryTables(Sheet sheet, Html html) {
         html.open(
                 "div",
                 "class",
-                "wide",
+                wide(table.columns().size(), readings.rows().size()),
                 "tabindex",
                 "0",
                 "role",
@@ -74,6 +85,11 @@ record EntryTables(Sheet sheet, Html html) {
             row(readings, row);
         }
         html.close().close().close().close().line();
+    }
+
+    /** The class of a table's box: a narrow and long one is printed in columns side by side. */
+    static String wide(int columns, int rows) {
+        return columns <= NARROW && rows > LONG ? "wide long" : "wide";
     }
 
     private void head(Column column) {

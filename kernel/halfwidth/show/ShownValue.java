@@ -3,20 +3,19 @@ package halfwidth.show;
 import halfwidth.run.Shown;
 import halfwidth.run.Step;
 import java.io.Serializable;
-import java.util.Base64;
 import java.util.List;
 
-/** A step's value: a number with its unit, a text, a table or a picture. */
+/** A step's value: a number with its unit, a text or a table. */
 record ShownValue(Html html) {
 
     void write(Step step, Shown value) {
         if (value instanceof Shown.Grid grid && Values.isSeries(grid)) {
             html.open("p", "class", "value").text(step.name() + " = ");
             html.element("strong", Values.series(grid, step.unit())).close();
+        } else if (value instanceof Shown.Grid grid && isRecord(grid)) {
+            record(step.name(), grid);
         } else if (value instanceof Shown.Grid grid) {
             table(step.name(), grid);
-        } else if (value instanceof Shown.Picture picture) {
-            picture(picture);
         } else if (!(value instanceof Shown.Nothing && step.name().isEmpty())) {
             html.open("p", "class", "value");
             if (!step.name().isEmpty()) {
@@ -26,9 +25,39 @@ record ShownValue(Html html) {
         }
     }
 
+    /** Whether a table is one row of several things, which reads better in a line. */
+    private static boolean isRecord(Shown.Grid grid) {
+        return grid.rows().size() == 1 && grid.left() == 0;
+    }
+
+    private void record(String name, Shown.Grid grid) {
+        html.open("p", "class", "value").text(name.isEmpty() ? "" : name + " = ");
+        List<Serializable> cells = grid.rows().get(0);
+        for (int i = 0; i < cells.size(); i++) {
+            html.text(i == 0 ? "" : "; ").text(grid.columns().get(i) + " ");
+            html.element("strong", cell(cells.get(i)));
+        }
+        html.close();
+    }
+
+    private static String cell(Serializable cell) {
+        return cell == null
+                ? "–"
+                : cell instanceof Double number ? Numbers.brief(number) : cell.toString();
+    }
+
     private void table(String name, Shown.Grid grid) {
         String label = name.isEmpty() ? "Table" : name;
-        html.open("div", "class", "wide", "tabindex", "0", "role", "region", "aria-label", label);
+        html.open(
+                "div",
+                "class",
+                EntryTables.wide(grid.columns().size(), grid.rows().size()),
+                "tabindex",
+                "0",
+                "role",
+                "region",
+                "aria-label",
+                label);
         html.open("table", "class", "grid").element("caption", label);
         html.open("thead").open("tr");
         grid.columns().forEach(column -> html.element("th", column, "scope", "col"));
@@ -46,23 +75,10 @@ record ShownValue(Html html) {
         for (Serializable cell : cells) {
             if (cell == null) {
                 EntryTables.missing(html, "number");
-            } else if (cell instanceof Double number) {
-                html.element("td", Numbers.brief(number), "class", "number");
             } else {
-                html.element("td", cell.toString(), "class", "words");
+                html.element(
+                        "td", cell(cell), "class", cell instanceof Double ? "number" : "words");
             }
-        }
-        html.close();
-    }
-
-    private void picture(Shown.Picture picture) {
-        html.open("figure", "tabindex", "0", "aria-label", picture.title());
-        if (picture.png().length == 0) {
-            html.element("figcaption", picture.description());
-        } else {
-            String data = Base64.getEncoder().encodeToString(picture.png());
-            html.single(
-                    "img", "src", "data:image/png;base64," + data, "alt", picture.description());
         }
         html.close();
     }

@@ -83,7 +83,8 @@ public final class TextSheet {
                     sheet.entry(field.name())
                             .map(entry -> entry.understood())
                             .orElse("not filled in");
-            columns.row(List.of(field.label(), understood), List.of());
+            String origin = sheet.filled().origins().getOrDefault(field.name(), "");
+            columns.row(List.of(field.label(), understood), List.of(origin));
         }
         for (Part.Readings table : sheet.page().readings()) {
             String count = Readings.of(table, sheet).words();
@@ -100,7 +101,12 @@ public final class TextSheet {
         section("RESULTS");
         boolean judged = Answer.anyLimits(answers);
         Columns columns = new Columns(WIDTH - 2, "lrllll");
+        String group = "";
         for (Answer answer : answers) {
+            if (!answer.result().group().equals(group)) {
+                group = answer.result().group();
+                columns.heading(group);
+            }
             List<String> notes = List.of(answer.ruling().why());
             if (answer.isText()) {
                 columns.text(answer.result().label(), answer.shownValue(), notes);
