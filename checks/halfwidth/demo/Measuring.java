@@ -12,6 +12,7 @@ record Measuring(Desk desk, Station station) {
 
     static final double RECEIVER_GAIN = 1.017;
     static final double RECEIVER_ZERO = -0.0012;
+
     /** Of the dummy load (ohm). */
     static final double LOAD_RESISTANCE = 49.3;
 
@@ -55,7 +56,8 @@ record Measuring(Desk desk, Station station) {
                     List.of(
                             Typed.number(station.read(volts, new Precision(0.001, 0.004)), 3),
                             Typed.number(
-                                    station.read(1000 * volts / impedance, new Precision(0.01, 0.1)),
+                                    station.read(
+                                            1000 * volts / impedance, new Precision(0.01, 0.1)),
                                     2),
                             Typed.number(station.read(lead, new Precision(0.0001, 0.001)), 4)));
         }

@@ -42,8 +42,7 @@ class MishapsTest {
     void theMistypedToneIsDoubtedUntilItIsPutRight() {
         String doubted = Demo.visit("sweep/ground-check/2021-06-15-as-typed").words("mistyped");
         assertTrue(doubted.contains("Tx 2") && doubted.contains("15°"), doubted);
-        assertEquals(
-                "none", Demo.visit(Sweeping.place(Sweeping.COMMISSIONED)).words("mistyped"));
+        assertEquals("none", Demo.visit(Sweeping.place(Sweeping.COMMISSIONED)).words("mistyped"));
     }
 
     @Test

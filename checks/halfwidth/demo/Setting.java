@@ -39,10 +39,7 @@ record Setting(Desk desk, Station station) {
     }
 
     private String depth(double truth) {
-        return Typed.number(
-                station.read(
-                        truth, new Precision(0.1, NOISE)),
-                1);
+        return Typed.number(station.read(truth, new Precision(0.1, NOISE)), 1);
     }
 
     private double balance(Transmitter transmitter, Channel channel) {

@@ -197,9 +197,7 @@ class TruthTest {
 
     private static ArrayModel afterSetting(Transmitter transmitter, double part) {
         return FIELD.fed(
-                transmitter,
-                part * courseSetting(transmitter),
-                clearanceSetting(transmitter));
+                transmitter, part * courseSetting(transmitter), clearanceSetting(transmitter));
     }
 
     @Test
@@ -222,7 +220,10 @@ class TruthTest {
                             .sorted()
                             .toList();
             double most = 1000 * (lengths.get(lengths.size() - 1) - lengths.get(0));
-            double u = Math.hypot(list.uncertainty("longest" + side), 1000 * Station.TOOL / Math.sqrt(12));
+            double u =
+                    Math.hypot(
+                            list.uncertainty("longest" + side),
+                            1000 * Station.TOOL / Math.sqrt(12));
             LEDGER.hold(list, "longest" + side, most, u);
         }
         SEASON.station().simulated().monitor().pairs().forEach(TruthTest::holdPair);
