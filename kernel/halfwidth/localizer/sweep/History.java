@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.hipparchus.stat.StatUtils;
 
@@ -63,6 +64,16 @@ public record History(List<Dated> values) {
      */
     public StepChange likeliestStep() {
         return StepChange.likeliest(this);
+    }
+
+    /**
+     * Returns since when the values drift, after they had been level.
+     *
+     * @return the start of the drift; empty with fewer than 6 values, or where a straight line from
+     *     the first value on is not clearly worse (95 %)
+     */
+    public Optional<DriftStart> driftStart() {
+        return DriftStart.of(this);
     }
 
     /**

@@ -92,7 +92,7 @@ public record Trend(double slope, Range slopeInterval, LocalDate start, double a
      * @throws IllegalArgumentException if {@code limit} is not finite
      */
     public Optional<LocalDate> reaches(double limit, LocalDate from) {
-        return dateAt(slope, limit, from);
+        return dateAt(slope, limit - at(from), from);
     }
 
     /**
@@ -106,12 +106,13 @@ public record Trend(double slope, Range slopeInterval, LocalDate start, double a
      */
     public Optional<LocalDate> reachesEarliest(double limit, LocalDate from) {
         double steepest = limit > at(from) ? slopeInterval.most() : slopeInterval.least();
-        return dateAt(steepest, limit, from);
+        return dateAt(steepest, limit - at(from), from);
     }
 
-    private Optional<LocalDate> dateAt(double withSlope, double limit, LocalDate from) {
-        Require.finite("limit", limit, "");
-        double years = (limit - at(from)) / withSlope;
+    /** The day on which a distance from a limit is gone. */
+    static Optional<LocalDate> dateAt(double withSlope, double toLimit, LocalDate from) {
+        Require.finite("distance to the limit", toLimit, "");
+        double years = toLimit / withSlope;
         return years > 0 && years <= FURTHEST_YEARS
                 ? Optional.of(from.plusDays(Math.round(years * Dated.DAYS_OF_A_YEAR)))
                 : Optional.empty();
