@@ -37,7 +37,7 @@ record EntryTables(Sheet sheet, Html html) {
         html.close().line();
     }
 
-    private static String allowed(Field field) {
+    static String allowed(Field field) {
         if (field.kind() instanceof Kind.Choice choice) {
             return String.join(", ", choice.options());
         }

@@ -4,7 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 
 /** Writes HTML so that nothing gets in unescaped but markup that is ours. */
-final class Html {
+public final class Html {
     private static final int REPLACEMENT = 0xFFFD;
 
     private final StringBuilder out = new StringBuilder();
@@ -15,7 +15,7 @@ final class Html {
      *
      * @param attributes names and values in turn; a value is escaped
      */
-    Html open(String tag, String... attributes) {
+    public Html open(String tag, String... attributes) {
         tag(tag, attributes);
         out.append('>');
         open.push(tag);
@@ -23,35 +23,37 @@ final class Html {
     }
 
     /** Closes the element that was opened last. */
-    Html close() {
+    public Html close() {
         out.append("</").append(open.pop()).append(">");
         return this;
     }
 
     /** Writes an element that holds only text. */
-    Html element(String tag, String text, String... attributes) {
+    public Html element(String tag, String text, String... attributes) {
         return open(tag, attributes).text(text).close();
     }
 
     /** Writes an element that has no content, as {@code img}. */
-    Html single(String tag, String... attributes) {
+    public Html single(String tag, String... attributes) {
         tag(tag, attributes);
         out.append(" />");
         return this;
     }
 
-    Html text(String text) {
+    /** Writes text, escaped. */
+    public Html text(String text) {
         out.append(escaped(text));
         return this;
     }
 
     /** Writes markup that is known to be harmless: ours, or sanitised prose. */
-    Html trusted(String markup) {
+    public Html trusted(String markup) {
         out.append(markup);
         return this;
     }
 
-    Html line() {
+    /** Ends a line, for whoever reads the markup. */
+    public Html line() {
         out.append('\n');
         return this;
     }

@@ -19,9 +19,11 @@ public final class HtmlSheet {
 
     private final Sheet sheet;
     private final Html html = new Html();
+    private final SheetParts parts;
 
     private HtmlSheet(Sheet sheet) {
         this.sheet = sheet;
+        this.parts = new SheetParts(sheet, html, Pictures.WITHIN);
     }
 
     /** Writes a sheet. */
@@ -43,9 +45,9 @@ public final class HtmlSheet {
         html.trusted("<!DOCTYPE html>\n").open("html", "lang", "en").line();
         head();
         html.open("body").line();
-        new TopOfSheet(sheet, html).write();
+        parts.top();
         html.open("main").line();
-        new ResultsTable(sheet, html).write();
+        parts.results();
         body();
         html.close().line();
         foot();
@@ -70,7 +72,7 @@ public final class HtmlSheet {
         boolean intro = true;
         for (Part part : sheet.page().parts()) {
             if (part instanceof Part.Prose prose) {
-                prose(prose, intro);
+                parts.prose(prose, intro);
             } else {
                 intro = false;
                 block(part);
@@ -78,26 +80,15 @@ public final class HtmlSheet {
         }
     }
 
-    /** The cautions of the introduction stand at the top of the sheet already. */
-    private void prose(Part.Prose part, boolean intro) {
-        Prose prose = Prose.of(part.markdown());
-        if (intro) {
-            prose.takeCautions();
-        }
-        if (!prose.isEmpty()) {
-            html.open("div", "class", "prose").line().trusted(prose.html()).close().line();
-        }
-    }
-
     private void block(Part part) {
         if (part instanceof Part.Inputs inputs) {
-            new EntryTables(sheet, html).inputs(inputs);
+            parts.inputs(inputs);
         } else if (part instanceof Part.Readings readings) {
-            new EntryTables(sheet, html).readings(readings);
+            parts.readings(readings);
         } else if (part instanceof Part.Steps steps) {
-            new StepList(sheet, html).write(steps);
+            parts.steps(steps);
         } else if (part instanceof Part.Checks checks) {
-            new CheckTable(sheet, html).write(checks);
+            parts.checks(checks);
         } else if (part instanceof Part.Results results) {
             Margin.open(html, "p", "pointer", results.line());
             html.text("The results are at the top of this sheet: ");

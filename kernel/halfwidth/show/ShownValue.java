@@ -3,11 +3,10 @@ package halfwidth.show;
 import halfwidth.run.Shown;
 import halfwidth.run.Step;
 import java.io.Serializable;
-import java.util.Base64;
 import java.util.List;
 
 /** A step's value: a number with its unit, a text, a table or a picture. */
-record ShownValue(Html html) {
+record ShownValue(Html html, Pictures pictures) {
 
     void write(Step step, Shown value) {
         if (value instanceof Shown.Grid grid && Values.isSeries(grid)) {
@@ -16,7 +15,7 @@ record ShownValue(Html html) {
         } else if (value instanceof Shown.Grid grid) {
             table(step.name(), grid);
         } else if (value instanceof Shown.Picture picture) {
-            picture(picture);
+            picture(step, picture);
         } else if (!(value instanceof Shown.Nothing && step.name().isEmpty())) {
             html.open("p", "class", "value");
             if (!step.name().isEmpty()) {
@@ -55,14 +54,13 @@ record ShownValue(Html html) {
         html.close();
     }
 
-    private void picture(Shown.Picture picture) {
+    private void picture(Step step, Shown.Picture picture) {
+        String source = pictures.source(step, picture);
         html.open("figure", "tabindex", "0", "aria-label", picture.title());
-        if (picture.png().length == 0) {
+        if (source.isEmpty()) {
             html.element("figcaption", picture.description());
         } else {
-            String data = Base64.getEncoder().encodeToString(picture.png());
-            html.single(
-                    "img", "src", "data:image/png;base64," + data, "alt", picture.description());
+            html.single("img", "src", source, "alt", picture.description());
         }
         html.close();
     }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** The steps of one block, each with its line in the margin, its numbers and its outcome. */
-record StepList(Sheet sheet, Html html) {
+record StepList(Sheet sheet, Html html, Pictures pictures) {
 
     void write(Part.Steps part) {
         List<Ran> steps = within(sheet.run().steps(), part.line(), part.code());
@@ -50,7 +50,7 @@ record StepList(Sheet sheet, Html html) {
 
     private void outcome(Step step, Outcome outcome) {
         if (outcome instanceof Outcome.Done done) {
-            new ShownValue(html).write(step, done.value());
+            new ShownValue(html, pictures).write(step, done.value());
             if (!done.printed().isBlank()) {
                 html.element("pre", done.printed().stripTrailing(), "class", "printed");
             }
