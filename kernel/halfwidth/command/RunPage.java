@@ -98,7 +98,9 @@ final class RunPage implements Callable<Integer> {
         if (job.isEmpty() && set.isEmpty() && readings.isEmpty()) {
             return Filled.example(page);
         }
-        Filled filled = job.map(known -> known.filled(page)).orElseGet(() -> Filled.none(page));
+        Filled filled =
+                job.map(known -> known.filled(page, "").filled())
+                        .orElseGet(() -> Filled.none(page));
         for (Map.Entry<String, String> field : set.entrySet()) {
             filled = filled.with(field.getKey(), field.getValue());
         }
@@ -106,7 +108,7 @@ final class RunPage implements Callable<Integer> {
             filled = filled.withReadings(table.getKey(), table.getValue());
         }
         Filled all = filled;
-        job.ifPresent(known -> known.keep(all));
+        job.ifPresent(known -> known.keep(all, ""));
         return filled;
     }
 

@@ -2,80 +2,88 @@ package halfwidth.job;
 
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
-import halfwidth.page.Part;
-import halfwidth.value.Entry;
-import halfwidth.value.EntryRefused;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import halfwidth.page.Pages;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
+import java.util.Set;
 
 /**
- * A job folder: {@code job.csv} says which station it is, {@code journal.csv} holds every value
- * that was entered, in order. The values of a page are what the journal comes to; an entry is never
- * changed, only followed by another.
+ * A job folder: {@code job.csv} says which station it is, {@code journal.csv} holds all that was
+ * entered, found and signed, in order; {@code pages} holds adapted pages and {@code records} the
+ * records. A line of the journal is never changed, only followed by another: the values of a page
+ * are what its lines come to. One process at a time writes; any number may read. Safe for use by
+ * several threads.
  */
-public final class Job {
-    private static final String HELP =
-            "a job folder holds job.csv with the columns name,value and lines such as"
-                    + " Station,North Field or Runway,09";
+public final class Job implements AutoCloseable {
+    private static final String JOURNAL = "journal.csv";
 
     private final Path folder;
     private final Map<String, String> heading;
-    private final Journal journal;
+    private final List<String> warnings;
+    private final List<Line> lines;
+    private final Optional<Pen> pen;
+    private Moment now;
 
-    private Job(Path folder, Map<String, String> heading, Journal journal) {
+    private Job(Path folder, JournalText text, List<String> warnings, Optional<Pen> pen) {
         this.folder = folder;
-        this.heading = heading;
-        this.journal = journal;
+        this.heading = Heading.read(folder);
+        this.warnings = List.copyOf(warnings);
+        this.lines = new ArrayList<>(text.lines());
+        this.pen = pen;
+        this.now = Moment.after(lines);
     }
 
     /**
-     * Opens a job folder.
+     * Makes a folder into a job's, and opens it.
      *
-     * @throws JobRefused if the folder or its job.csv is not there, or a file in it cannot be read
+     * @param heading what heads every sheet, as in {@code Station → North Field}
+     * @throws JobRefused if it is a job's already, or cannot be written
+     */
+    public static Job create(Path folder, Map<String, String> heading) {
+        Heading.write(folder, heading);
+        return open(folder);
+    }
+
+    /**
+     * Opens a job to read and write, in the name of the machine's user.
+     *
+     * @throws JobHeld if another process writes in it, saying who
+     * @throws JobRefused if it is no job's folder, or cannot be read or written
      */
     public static Job open(Path folder) {
-        Path file = folder.resolve("job.csv");
-        if (!Files.isRegularFile(file)) {
-            throw new JobRefused(file + " is not there; " + HELP);
-        }
-        return new Job(folder, heading(file), Journal.read(folder.resolve("journal.csv")));
+        return open(folder, System.getProperty("user.name", ""), Clock.systemDefaultZone());
     }
 
-    private static Map<String, String> heading(Path file) {
-        CSVFormat format = CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
-        Map<String, String> heading = new LinkedHashMap<>();
-        try (CSVParser parser = CSVParser.parse(file, StandardCharsets.UTF_8, format)) {
-            for (CSVRecord line : parser) {
-                if (!line.isMapped("name") || !line.isMapped("value") || line.size() < 2) {
-                    throw new JobRefused(
-                            file
-                                    + ":"
-                                    + parser.getCurrentLineNumber()
-                                    + ": no name,value; "
-                                    + HELP);
-                }
-                heading.put(line.get("name").strip(), line.get("value").strip());
-            }
-        } catch (IOException | IllegalArgumentException e) {
-            throw new JobRefused(file + " cannot be read as CSV: " + e.getMessage());
+    static Job open(Path folder, String who, Clock clock) {
+        Heading.read(folder);
+        WriterLock lock = WriterLock.take(folder.resolve("job.lock"), who);
+        try {
+            Path file = folder.resolve(JOURNAL);
+            JournalText text = Journal.read(file);
+            List<String> warnings = new ArrayList<>(text.warnings());
+            Journal journal = Journal.open(file, text, warnings);
+            Pen pen = new Pen(journal, lock, who, clock);
+            return new Job(folder, text, warnings, Optional.of(pen));
+        } catch (JobRefused refusal) {
+            lock.close();
+            throw refusal;
         }
-        return heading;
     }
 
-    /** What job.csv says, by name, in its order. */
-    public Map<String, String> heading() {
-        return Collections.unmodifiableMap(heading);
+    /**
+     * Opens a job to read only, as it stands now, whoever writes in it.
+     *
+     * @throws JobRefused if it is no job's folder, or cannot be read
+     */
+    public static Job readOnly(Path folder) {
+        Heading.read(folder);
+        JournalText text = Journal.read(folder.resolve(JOURNAL));
+        return new Job(folder, text, text.warnings(), Optional.empty());
     }
 
     /** The folder. */
@@ -83,110 +91,197 @@ public final class Job {
         return folder;
     }
 
-    /**
-     * The page with the values entered for it so far, and its defaults.
-     *
-     * @throws JobRefused if the page no longer accepts an entry, naming the journal's line
-     */
-    public Filled filled(Page page) {
-        Filled filled = Filled.none(page);
-        Map<String, List<List<String>>> tables = new LinkedHashMap<>();
-        for (Journal.Line line : journal.of(page.name())) {
-            try {
-                if (line.cell().isEmpty()) {
-                    filled = filled.with(line.field(), line.typed());
-                } else {
-                    put(tables, page, line);
-                }
-            } catch (EntryRefused refusal) {
-                throw new JobRefused(journal.place(line) + ": " + refusal.getMessage());
-            }
-        }
-        for (Map.Entry<String, List<List<String>>> table : tables.entrySet()) {
-            try {
-                filled = filled.withReadings(table.getKey(), table.getValue());
-            } catch (EntryRefused refusal) {
-                throw new JobRefused(folder + ": " + refusal.getMessage());
-            }
-        }
-        return filled;
+    /** What job.csv says, by name, in its order. */
+    public Map<String, String> heading() {
+        return heading;
     }
 
-    private static void put(Map<String, List<List<String>>> tables, Page page, Journal.Line line) {
-        Part.Readings table =
-                page.readings().stream()
-                        .filter(declared -> declared.name().equals(line.field()))
-                        .findFirst()
-                        .orElseThrow(() -> new EntryRefused("no table " + line.field()));
-        Journal.Cell cell = line.cell().orElseThrow();
-        int width = table.columns().size();
-        int column = 0;
-        while (column < width && !table.columns().get(column).name().equals(cell.column())) {
-            column++;
-        }
-        if (column == width) {
-            throw new EntryRefused(table.name() + " has no column " + cell.column());
-        }
-        List<List<String>> rows = tables.computeIfAbsent(table.name(), name -> new ArrayList<>());
-        while (rows.size() < cell.row()) {
-            rows.add(new ArrayList<>(Collections.nCopies(width, "")));
-        }
-        rows.get(cell.row() - 1).set(column, line.typed());
+    /** What is wrong with the journal: lines altered, removed or torn off. */
+    public List<String> warnings() {
+        return warnings;
+    }
+
+    /** Whether it was opened to write. */
+    public boolean isWritable() {
+        return pen.isPresent();
+    }
+
+    /** The pages of this job: those adapted in its folder {@code pages} before the shipped ones. */
+    public Pages pages(Pages shipped) {
+        return shipped.under(folder.resolve("pages"));
+    }
+
+    /** Every line of the journal, in order. */
+    public synchronized List<Line> lines() {
+        return List.copyOf(lines);
+    }
+
+    /** The number of the last line; it grows with everything that is written. */
+    public synchronized long last() {
+        return lines.isEmpty() ? 0 : lines.get(lines.size() - 1).number();
+    }
+
+    /** The numbers of all lines that are undone. */
+    public synchronized Set<Long> undone() {
+        return Moment.undone(lines);
+    }
+
+    /** The job as it stood after a line of that number was written; to read only. */
+    public synchronized Job at(long number) {
+        return earlier(lines.stream().filter(line -> line.number() <= number).toList());
     }
 
     /**
-     * Writes what a page has now, where it differs from what the journal has, and does not return
-     * before it is on disk.
-     *
-     * @throws JobRefused if it cannot be written
+     * The job as it stood when the clock last showed that time; to read only. Where the clock was
+     * set back, the order of the lines counts and not their times.
      */
-    public void keep(Filled filled) {
-        Filled before = filled(filled.page());
-        List<Journal.Line> lines = new ArrayList<>();
-        String page = filled.page().name();
-        filled.entries()
-                .forEach(
-                        (name, entry) -> {
-                            if (!entry.equals(before.entries().get(name))) {
-                                lines.add(journal.line(page, name, Optional.empty(), entry));
-                            }
-                        });
-        for (Part.Readings table : filled.page().readings()) {
-            lines.addAll(
-                    cells(
-                            filled.page(),
-                            table,
-                            filled.readings().getOrDefault(table.name(), List.of()),
-                            before.readings().getOrDefault(table.name(), List.of())));
+    public synchronized Job at(OffsetDateTime time) {
+        int count = lines.size();
+        while (count > 0 && lines.get(count - 1).time().isAfter(time)) {
+            count--;
         }
-        journal.append(lines);
+        return earlier(lines.subList(0, count));
     }
 
-    private List<Journal.Line> cells(
-            Page page,
-            Part.Readings table,
-            List<List<Optional<Entry>>> now,
-            List<List<Optional<Entry>>> before) {
-        List<Journal.Line> lines = new ArrayList<>();
-        for (int row = 0; row < Math.max(now.size(), before.size()); row++) {
-            for (int column = 0; column < table.columns().size(); column++) {
-                Optional<Entry> is = cell(now, row, column);
-                if (!is.equals(cell(before, row, column))) {
-                    Journal.Cell cell =
-                            new Journal.Cell(row + 1, table.columns().get(column).name());
-                    lines.add(
-                            journal.line(
-                                    page.name(),
-                                    table.name(),
-                                    Optional.of(cell),
-                                    is.orElse(new Entry("", "", ""))));
-                }
-            }
-        }
-        return lines;
+    private Job earlier(List<Line> before) {
+        JournalText text = new JournalText(before, warnings, 0, "");
+        return new Job(folder, text, warnings, Optional.empty());
     }
 
-    private static Optional<Entry> cell(List<List<Optional<Entry>>> rows, int row, int column) {
-        return row < rows.size() ? rows.get(row).get(column) : Optional.empty();
+    /** Every visit that was begun, in the order in which they were. */
+    public synchronized List<Visit> visits() {
+        return now.visits();
+    }
+
+    /**
+     * A page with the values of a visit of it.
+     *
+     * @param visit the visit's name, "" for that without
+     */
+    public synchronized Filling filled(Page page, String visit) {
+        return new Filler(now, page, new Visit(page.name(), visit)).fill();
+    }
+
+    /** What stands at each place of a visit, with who entered it, when and why it is blank. */
+    public synchronized Map<Place, Line> values(Visit visit) {
+        return now.of(visit).map(state -> Map.copyOf(state.values())).orElse(Map.of());
+    }
+
+    /** What the last run of a visit published, by name. */
+    public synchronized Map<String, Finding> findings(Visit visit) {
+        return now.of(visit).map(state -> Map.copyOf(state.findings())).orElse(Map.of());
+    }
+
+    /**
+     * How a visit stands.
+     *
+     * @param pages where its page and those it takes values from are
+     * @throws JobRefused if its values come from itself, naming the ring
+     */
+    public synchronized Standing standing(Visit visit, Pages pages) {
+        return new Standings(now, pages).of(visit);
+    }
+
+    /** How all visits stand that were begun, in the order in which they were. */
+    public synchronized Map<Visit, Standing> standings(Pages pages) {
+        return new Standings(now, pages).all();
+    }
+
+    /**
+     * Enters values, all or none; they are on disk when it returns.
+     *
+     * @param visit the visit's name, "" for that without
+     * @return the lines written; none where nothing is changed
+     * @throws halfwidth.value.EntryRefused if the page does not understand one of them
+     * @throws ChangedMeanwhile if one of them is no longer what the person saw
+     * @throws JobRefused if they cannot be kept
+     */
+    public synchronized List<Line> enter(Page page, String visit, List<Change> changes) {
+        return write(changes(page, visit).facts(changes));
+    }
+
+    /**
+     * Enters what is typed on a page where it differs from what the visit has.
+     *
+     * @return the lines written
+     * @throws JobRefused if they cannot be kept
+     */
+    public synchronized List<Line> keep(Filled filled, String visit) {
+        Changes changes = changes(filled.page(), visit);
+        return write(changes.facts(changes.differences(filled)));
+    }
+
+    private Changes changes(Page page, String name) {
+        Visit visit = new Visit(page.name(), name);
+        return new Changes(page, visit, now.of(visit).orElseGet(VisitState::new));
+    }
+
+    /**
+     * Keeps what a run found, for other pages to take.
+     *
+     * @param filled what was run
+     */
+    public synchronized List<Line> publish(
+            Filled filled, String visit, Outcome outcome, List<Finding> findings) {
+        Visit of = new Visit(filled.page().name(), visit);
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact.Ran(of, outcome, Fingerprint.of(filled)));
+        findings.forEach(finding -> facts.add(new Fact.Found(of, finding)));
+        return write(facts);
+    }
+
+    /** Takes the value of an input from this visit of the page that the input names. */
+    public synchronized List<Line> choose(Visit visit, String input, String from) {
+        return write(List.of(new Fact.Choice(visit, input, from)));
+    }
+
+    /** Writes a note, a record or a signature into the journal. */
+    public synchronized List<Line> state(Fact fact) {
+        if (fact instanceof Fact.Value || fact instanceof Fact.Undo) {
+            throw new IllegalArgumentException("fact " + fact + " must be entered or undone");
+        }
+        return write(List.of(fact));
+    }
+
+    /**
+     * Takes back what was entered last and is not yet taken back, as a new line.
+     *
+     * @param visit of this visit; of any, if absent
+     * @return what was taken back; none if there is nothing
+     */
+    public synchronized List<Line> undo(Optional<Visit> visit) {
+        List<Line> last = Undoing.last(lines, visit);
+        last.stream()
+                .findFirst()
+                .ifPresent(
+                        first ->
+                                write(
+                                        List.of(
+                                                new Fact.Undo(
+                                                        first.fact().visit(), first.number()))));
+        return last;
+    }
+
+    private List<Line> write(List<Fact> facts) {
+        if (facts.isEmpty()) {
+            return List.of();
+        }
+        Pen writing =
+                pen.orElseThrow(
+                        () -> new JobRefused(folder + " is open to read only; nothing is kept"));
+        List<Line> written = writing.write(last(), facts);
+        lines.addAll(written);
+        if (facts.stream().anyMatch(Fact.Undo.class::isInstance)) {
+            now = Moment.after(lines);
+        } else {
+            written.forEach(now::add);
+        }
+        return written;
+    }
+
+    /** Lets others write. */
+    @Override
+    public void close() {
+        pen.ifPresent(Pen::close);
     }
 }

@@ -1,7 +1,7 @@
 package halfwidth.job;
 
 /** Says what is wrong with a job folder, where, and what to do. */
-public final class JobRefused extends RuntimeException {
+public class JobRefused extends RuntimeException {
     JobRefused(String message) {
         super(message);
     }

@@ -1,6 +1,5 @@
 package halfwidth.job;
 
-import halfwidth.value.Entry;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -8,144 +7,147 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 
-/** The lines of a journal, and the file they are appended to. */
-final class Journal {
-    /** A cell of a table of readings; rows count from 1. */
-    record Cell(int row, String column) {}
+/** A journal's file: read once, then appended to. What is appended is on disk, all or nothing. */
+final class Journal implements AutoCloseable {
+    private final Path file;
+    private final Chain chain = new Chain();
+    private FileChannel channel;
+    private long end;
+    private String before;
+    private boolean breakFirst;
+
+    private Journal(Path file) {
+        this.file = file;
+    }
+
+    /** Reads a journal without touching it; a file that is not there is an empty one. */
+    static JournalText read(Path file) {
+        try {
+            return JournalText.read(Files.exists(file) ? Files.readAllBytes(file) : new byte[0]);
+        } catch (IOException e) {
+            throw new JobRefused(file + " cannot be read: " + e);
+        } catch (JobRefused refusal) {
+            throw new JobRefused(file + ": " + refusal.getMessage());
+        }
+    }
 
     /**
-     * One value as entered.
+     * Opens a journal for appending; what was torn off at its end is set aside in a file.
      *
-     * @param number its line in the file, 0 before it is written
-     * @param field the input's name, or the table's for a cell
-     * @param typed as typed; "" takes a reading back
+     * @param said takes what is to be said of the set-aside end
      */
-    record Line(
-            long number,
-            String time,
-            String who,
-            String page,
-            String field,
-            Optional<Cell> cell,
-            String typed,
-            String understood) {}
-
-    private static final String[] HEADER = {
-        "time", "who", "page", "field", "row", "column", "typed", "understood"
-    };
-    private static final CSVFormat READ =
-            CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
-
-    private final Path file;
-    private final List<Line> lines;
-
-    private Journal(Path file, List<Line> lines) {
-        this.file = file;
-        this.lines = lines;
-    }
-
-    /** Reads a journal; a file that is not there is an empty one. */
-    static Journal read(Path file) {
-        List<Line> lines = new ArrayList<>();
-        if (Files.exists(file)) {
-            try (CSVParser parser = CSVParser.parse(file, StandardCharsets.UTF_8, READ)) {
-                for (CSVRecord record : parser) {
-                    lines.add(line(file, record, parser.getCurrentLineNumber()));
-                }
-            } catch (IOException | IllegalArgumentException | java.io.UncheckedIOException e) {
-                throw new JobRefused(file + " cannot be read as a journal: " + e.getMessage());
-            }
-        }
-        return new Journal(file, lines);
-    }
-
-    private static Line line(Path file, CSVRecord record, long number) {
-        if (!record.isConsistent() || !record.isMapped("typed")) {
-            throw new JobRefused(file + ":" + number + ": expected " + String.join(",", HEADER));
-        }
-        String row = record.get("row");
+    static Journal open(Path file, JournalText text, List<String> said) {
+        Journal journal = new Journal(file);
         try {
-            return new Line(
-                    number,
-                    record.get("time"),
-                    record.get("who"),
-                    record.get("page"),
-                    record.get("field"),
-                    row.isEmpty()
-                            ? Optional.empty()
-                            : Optional.of(
-                                    new Cell(
-                                            Math.max(1, Integer.parseInt(row)),
-                                            record.get("column"))),
-                    record.get("typed"),
-                    record.get("understood"));
-        } catch (NumberFormatException e) {
-            throw new JobRefused(file + ":" + number + ": row " + row + " is no whole number");
-        }
-    }
-
-    List<Line> of(String page) {
-        return lines.stream().filter(line -> line.page().equals(page)).toList();
-    }
-
-    String place(Line line) {
-        return file + ":" + line.number();
-    }
-
-    /** A new line, of now and of whoever runs the program. */
-    Line line(String page, String field, Optional<Cell> cell, Entry entry) {
-        return new Line(
-                0,
-                DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(ZonedDateTime.now().withNano(0)),
-                System.getProperty("user.name", ""),
-                page,
-                field,
-                cell,
-                entry.typed(),
-                entry.understood());
-    }
-
-    /** Appends lines; they are on disk when it returns. */
-    void append(List<Line> added) {
-        if (added.isEmpty()) {
-            return;
-        }
-        StringBuilder text = new StringBuilder();
-        if (!Files.exists(file)) {
-            text.append(CSVFormat.DEFAULT.format((Object[]) HEADER)).append("\r\n");
-        }
-        for (Line line : added) {
-            text.append(
-                            CSVFormat.DEFAULT.format(
-                                    line.time(),
-                                    line.who(),
-                                    line.page(),
-                                    line.field(),
-                                    line.cell().map(cell -> cell.row() + "").orElse(""),
-                                    line.cell().map(Cell::column).orElse(""),
-                                    line.typed(),
-                                    line.understood()))
-                    .append("\r\n");
-        }
-        try (FileChannel channel =
-                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {
-            ByteBuffer bytes = ByteBuffer.wrap(text.toString().getBytes(StandardCharsets.UTF_8));
-            while (bytes.hasRemaining()) {
-                channel.write(bytes);
-            }
-            channel.force(true);
+            journal.channel =
+                    FileChannel.open(
+                            file,
+                            StandardOpenOption.CREATE,
+                            StandardOpenOption.READ,
+                            StandardOpenOption.WRITE);
+            journal.setAside(text, said);
         } catch (IOException e) {
-            throw new JobRefused(file + " cannot be written: " + e.getMessage());
+            throw new JobRefused(file + " cannot be written: " + e + "; nothing new is kept");
         }
-        lines.addAll(added);
+        return journal;
+    }
+
+    private void setAside(JournalText text, List<String> said) throws IOException {
+        byte[] bytes = Files.readAllBytes(file);
+        end = text.whole();
+        before = text.chain();
+        breakFirst = end > 0 && bytes[(int) end - 1] != '\n';
+        if (bytes.length > end) {
+            byte[] torn = Arrays.copyOfRange(bytes, (int) end, bytes.length);
+            Path aside = free();
+            Files.write(aside, torn, StandardOpenOption.CREATE_NEW, StandardOpenOption.SYNC);
+            channel.truncate(end);
+            channel.force(true);
+            said.add(
+                    "the end of journal.csv was torn off while it was written, before it was"
+                            + " acknowledged; its "
+                            + torn.length
+                            + " bytes are set aside in "
+                            + aside.getFileName());
+        }
+    }
+
+    private Path free() {
+        int number = 1;
+        while (Files.exists(aside(number))) {
+            number++;
+        }
+        return aside(number);
+    }
+
+    private Path aside(int number) {
+        return file.resolveSibling("journal-torn-" + number + ".txt");
+    }
+
+    /**
+     * Appends lines that belong together; they are on disk when it returns.
+     *
+     * @throws JobRefused if that fails: then none of them is in the file
+     */
+    void append(List<Line> lines) {
+        if (channel == null || !channel.isOpen()) {
+            throw new JobRefused(file + " was given up after a fault; open the job again");
+        }
+        StringBuilder text = new StringBuilder(breakFirst ? "\n" : "");
+        if (end == 0) {
+            text.append(JournalText.HEADER).append('\n');
+        }
+        String tie = before;
+        for (Line line : lines) {
+            String cells = LineText.write(line);
+            String checks = chain.end(tie, cells.getBytes(StandardCharsets.UTF_8));
+            tie = Chain.last(checks);
+            text.append(cells).append(checks).append('\n');
+        }
+        ByteBuffer bytes = ByteBuffer.wrap(text.toString().getBytes(StandardCharsets.UTF_8));
+        write(bytes);
+        end += bytes.limit();
+        before = tie;
+        breakFirst = false;
+    }
+
+    private void write(ByteBuffer bytes) {
+        try {
+            long at = end;
+            while (bytes.hasRemaining()) {
+                at += channel.write(bytes, at);
+            }
+            channel.force(false);
+        } catch (IOException e) {
+            List<String> consequence = new ArrayList<>();
+            try {
+                channel.truncate(end);
+                channel.force(true);
+            } catch (IOException worse) {
+                close();
+                consequence.add("; the job must be opened again");
+            }
+            throw new JobRefused(
+                    file
+                            + " cannot be written: "
+                            + e.getMessage()
+                            + ". What was just entered is NOT kept; what was kept before is whole"
+                            + String.join("", consequence));
+        }
+    }
+
+    @Override
+    public void close() {
+        try {
+            if (channel != null) {
+                channel.close();
+            }
+        } catch (IOException e) {
+            throw new JobRefused(file + " cannot be closed: " + e);
+        }
     }
 }

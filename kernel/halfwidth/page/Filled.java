@@ -4,6 +4,7 @@ import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
 import java.nio.file.Path;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,19 +18,31 @@ import java.util.Optional;
  * @param readings the rows by table name, each as long as the table's columns; an empty cell is a
  *     missing reading; a table that is not filled in is absent
  * @param example whether these are the worked example's values, which are never real data
+ * @param origins where an entry came from if nobody typed it here, in words, by field name
  */
 public record Filled(
         Page page,
         Map<String, Entry> entries,
         Map<String, List<List<Optional<Entry>>>> readings,
-        boolean example) {
+        boolean example,
+        Map<String, String> origins) {
 
     public Filled {
         entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+        origins = Map.copyOf(origins);
         Map<String, List<List<Optional<Entry>>>> tables = new LinkedHashMap<>();
         readings.forEach(
                 (name, rows) -> tables.put(name, rows.stream().map(List::copyOf).toList()));
         readings = Collections.unmodifiableMap(tables);
+    }
+
+    /** The page with what was typed into it and nothing else. */
+    public Filled(
+            Page page,
+            Map<String, Entry> entries,
+            Map<String, List<List<Optional<Entry>>>> readings,
+            boolean example) {
+        this(page, entries, readings, example, Map.of());
     }
 
     /** The page with its worked example. */
@@ -73,13 +86,32 @@ public record Filled(
         } catch (EntryRefused refusal) {
             throw new EntryRefused(field.label() + " (" + name + "): " + refusal.getMessage());
         }
+        Map<String, String> others = new HashMap<>(origins);
+        others.remove(name);
+        return withEntry(name, entry, others);
+    }
+
+    /**
+     * A copy with a field filled in from elsewhere.
+     *
+     * @param name a field of the page
+     * @param entry as that field would read it
+     * @param origin where it came from, in words
+     */
+    public Filled from(String name, Entry entry, String origin) {
+        Map<String, String> more = new HashMap<>(origins);
+        more.put(name, origin);
+        return withEntry(name, entry, more);
+    }
+
+    private Filled withEntry(String name, Entry entry, Map<String, String> where) {
         Map<String, Entry> known = new LinkedHashMap<>(entries);
         known.put(name, entry);
         Map<String, Entry> ordered = new LinkedHashMap<>();
         names(page.fields()).stream()
                 .filter(known::containsKey)
                 .forEach(declared -> ordered.put(declared, known.get(declared)));
-        return new Filled(page, ordered, readings, example);
+        return new Filled(page, ordered, readings, example, where);
     }
 
     private static List<String> names(List<Field> fields) {
@@ -114,7 +146,7 @@ public record Filled(
     private Filled withTable(String name, List<List<Optional<Entry>>> rows) {
         Map<String, List<List<Optional<Entry>>>> tables = new LinkedHashMap<>(readings);
         tables.put(name, rows);
-        return new Filled(page, entries, tables, example);
+        return new Filled(page, entries, tables, example, origins);
     }
 
     private Part.Readings table(String name) {

@@ -12,11 +12,17 @@ import java.util.stream.Stream;
  * @param file where it was read from
  * @param title the text of its level-one heading
  * @param parts its prose and blocks in the order of the file
+ * @param text the file's text, each line ended by a line feed
  */
-public record Page(String name, Path file, String title, List<Part> parts) {
+public record Page(String name, Path file, String title, List<Part> parts, String text) {
 
     public Page {
         parts = List.copyOf(parts);
+    }
+
+    /** A page made of parts alone, that no file holds. */
+    public Page(String name, Path file, String title, List<Part> parts) {
+        this(name, file, title, parts, "");
     }
 
     /** Every declared field, in order. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The worked pages in a folder, in the order of the job. */
@@ -26,9 +27,20 @@ public final class Pages {
             Comparator.comparingInt(Pages::stage).thenComparing(Comparator.naturalOrder());
 
     private final Path notebooks;
+    private final Optional<Path> adapted;
 
     public Pages(Path notebooks) {
+        this(notebooks, Optional.empty());
+    }
+
+    private Pages(Path notebooks, Optional<Path> adapted) {
         this.notebooks = notebooks;
+        this.adapted = adapted;
+    }
+
+    /** These pages under those of another folder, which need not be there. */
+    public Pages under(Path folder) {
+        return new Pages(notebooks, Optional.of(folder));
     }
 
     private static int stage(String name) {
@@ -43,12 +55,18 @@ public final class Pages {
      * @throws UncheckedIOException if the folder cannot be read
      */
     public List<String> names() {
-        try (Stream<Path> files = Files.walk(notebooks)) {
-            return files.filter(Files::isRegularFile)
+        Stream<String> more = adapted.filter(Files::isDirectory).stream().flatMap(Pages::names);
+        return Stream.concat(names(notebooks), more).distinct().sorted(ORDER).toList();
+    }
+
+    private static Stream<String> names(Path folder) {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files
+                    .filter(Files::isRegularFile)
                     .filter(file -> file.getFileName().toString().endsWith(ENDING))
-                    .map(file -> nameOf(file, notebooks))
-                    .sorted(ORDER)
-                    .toList();
+                    .map(file -> nameOf(file, folder))
+                    .toList()
+                    .stream();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
@@ -64,7 +82,7 @@ public final class Pages {
         List<Problem> problems = new ArrayList<>();
         for (String name : names()) {
             try {
-                pages.add(read(file(name), notebooks));
+                pages.add(read(name));
             } catch (PageRefused refusal) {
                 problems.addAll(refusal.problems());
             }
@@ -88,11 +106,14 @@ public final class Pages {
             throw new IllegalArgumentException(
                     "page " + name + " is not in " + notebooks + "; " + Near.advice(plain, names));
         }
-        return read(file(plain), notebooks);
+        return read(plain);
     }
 
-    private Path file(String name) {
-        return notebooks.resolve(name + ENDING);
+    private Page read(String name) {
+        String file = name + ENDING;
+        Path folder =
+                adapted.filter(own -> Files.isRegularFile(own.resolve(file))).orElse(notebooks);
+        return read(folder.resolve(file), folder);
     }
 
     /**
@@ -115,9 +136,10 @@ public final class Pages {
      */
     public static Page parse(String name, Path file, String text) {
         Problems problems = new Problems(file);
-        Outline outline = new Outline(SourceText.withPlainLines(text), problems);
+        String plain = SourceText.withPlainLines(text);
+        Outline outline = new Outline(plain, problems);
         problems.refuseIfAny();
-        return new Page(name, file, outline.title(), outline.parts());
+        return new Page(name, file, outline.title(), outline.parts(), plain);
     }
 
     private static String nameOf(Path file, Path notebooks) {

@@ -1,0 +1,175 @@
+package halfwidth.job;
+
+import halfwidth.page.Column;
+import halfwidth.page.Field;
+import halfwidth.page.Filled;
+import halfwidth.page.Page;
+import halfwidth.page.Part;
+import halfwidth.value.Entry;
+import halfwidth.value.EntryRefused;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Turns what is to be entered into facts, if the page understands all of it. */
+record Changes(Page page, Visit visit, VisitState state) {
+
+    /**
+     * The facts of those changes that change anything.
+     *
+     * @throws EntryRefused if the page does not understand one of them
+     * @throws ChangedMeanwhile if one of them replaces what the person did not see
+     */
+    List<Fact> facts(List<Change> changes) {
+        List<Fact> facts = new ArrayList<>();
+        Set<Place> seen = new HashSet<>();
+        for (Change change : changes) {
+            if (!seen.add(change.place())) {
+                throw new EntryRefused(change.place() + " is given twice; give it once");
+            }
+            String before = state.typed(change.place());
+            conflict(change, before);
+            Fact.Value value = value(change, before);
+            if (!before.equals(change.typed()) || !value.reason().equals(reason(change.place()))) {
+                facts.add(value);
+            }
+        }
+        return facts;
+    }
+
+    private String reason(Place place) {
+        return Optional.ofNullable(state.values().get(place))
+                .map(line -> ((Fact.Value) line.fact()).reason())
+                .orElse("");
+    }
+
+    private void conflict(Change change, String before) {
+        Optional<String> other = change.believed().filter(seen -> !seen.equals(before));
+        if (other.isPresent()) {
+            Line line = state.values().get(change.place());
+            throw new ChangedMeanwhile(
+                    String.format(
+                            "%s was changed meanwhile%s: it is %s now, it was %s when you saw it,"
+                                    + " and you enter %s. Nothing was entered; look, and enter it"
+                                    + " again",
+                            change.place(),
+                            line == null ? "" : " by " + line.who() + " at " + line.time(),
+                            shown(before),
+                            shown(other.get()),
+                            shown(change.typed())),
+                    change.place(),
+                    before);
+        }
+    }
+
+    private static String shown(String typed) {
+        return typed.isEmpty() ? "blank" : "\"" + typed + "\"";
+    }
+
+    private Fact.Value value(Change change, String before) {
+        Place at = change.place();
+        String unit = at.isCell() ? column(at).unit() : field(at).unit();
+        Optional<Entry> entry =
+                change.typed().isBlank() ? Optional.empty() : Optional.of(read(at, change.typed()));
+        if (entry.isPresent() && !change.reason().isEmpty()) {
+            throw new EntryRefused(at + " has a value; a reason is for a blank");
+        }
+        return new Fact.Value(
+                visit,
+                at,
+                entry.isPresent() ? change.typed() : "",
+                entry.map(read -> plain(read.value())).orElse(""),
+                unit,
+                before,
+                change.reason());
+    }
+
+    static String plain(Object value) {
+        return value instanceof Double number
+                ? halfwidth.value.Decimal.print(number)
+                : value.toString();
+    }
+
+    private Entry read(Place at, String typed) {
+        try {
+            return at.isCell() ? column(at).read(typed).orElseThrow() : field(at).read(typed);
+        } catch (EntryRefused refusal) {
+            throw new EntryRefused(at + ": " + refusal.getMessage());
+        }
+    }
+
+    private Field field(Place at) {
+        return page.fields().stream()
+                .filter(field -> field.name().equals(at.name()))
+                .findFirst()
+                .orElseThrow(() -> unknown("input " + at.name()));
+    }
+
+    private Column column(Place at) {
+        return page.readings().stream()
+                .filter(table -> table.name().equals(at.name()))
+                .flatMap(table -> table.columns().stream())
+                .filter(column -> column.name().equals(at.column()))
+                .findFirst()
+                .orElseThrow(() -> unknown("table " + at.name() + " with " + at.column()));
+    }
+
+    private EntryRefused unknown(String what) {
+        return new EntryRefused("page " + page.name() + " has no " + what);
+    }
+
+    /** What must be entered so that the visit holds what is typed on a page. */
+    List<Change> differences(Filled filled) {
+        List<Change> changes = new ArrayList<>();
+        Set<Place> places = new LinkedHashSet<>(state.values().keySet());
+        filled.entries().keySet().stream()
+                .filter(name -> !filled.origins().containsKey(name))
+                .filter(name -> !isDefault(filled, name))
+                .forEach(name -> places.add(Place.input(name)));
+        for (Part.Readings table : page.readings()) {
+            int rows = filled.readings().getOrDefault(table.name(), List.of()).size();
+            for (int row = 1; row <= rows; row++) {
+                for (Column column : table.columns()) {
+                    places.add(Place.cell(table.name(), row, column.name()));
+                }
+            }
+        }
+        for (Place place : places) {
+            String typed = typed(filled, place);
+            if (!typed.equals(state.typed(place))) {
+                changes.add(Change.to(place, typed));
+            }
+        }
+        return changes;
+    }
+
+    private boolean isDefault(Filled filled, String name) {
+        Optional<String> standing = field(Place.input(name)).standing();
+        return state.typed(Place.input(name)).isEmpty()
+                && standing.equals(Optional.of(filled.entries().get(name).typed()));
+    }
+
+    private String typed(Filled filled, Place place) {
+        if (!place.isCell()) {
+            boolean here = !filled.origins().containsKey(place.name());
+            return Optional.ofNullable(filled.entries().get(place.name()))
+                    .filter(entry -> here)
+                    .map(Entry::typed)
+                    .orElse("");
+        }
+        List<List<Optional<Entry>>> rows = filled.readings().getOrDefault(place.name(), List.of());
+        int column =
+                page.readings().stream()
+                        .filter(table -> table.name().equals(place.name()))
+                        .findFirst()
+                        .map(table -> table.columns().stream().map(Column::name).toList())
+                        .orElse(List.of())
+                        .indexOf(place.column());
+        return column >= 0 && place.row() <= rows.size()
+                ? rows.get(place.row() - 1).get(column).map(Entry::typed).orElse("")
+                : "";
+    }
+}

@@ -1,0 +1,85 @@
+package halfwidth.job;
+
+/** What one line of the journal says. */
+public sealed interface Fact {
+    /** What it is about; the page is "" where it is about the whole job. */
+    Visit visit();
+
+    /**
+     * A value was entered, or taken back.
+     *
+     * @param typed as typed; "" takes it back
+     * @param understood the number in {@code unit}, the day as in 2026-06-12, or the words
+     * @param unit of {@code understood}; "" where a unit makes no sense
+     * @param replaced what was typed there before; "" if nothing was
+     * @param reason why it is blank, as in {@code lost mark}; "" if it is not or none was given
+     */
+    record Value(
+            Visit visit,
+            Place place,
+            String typed,
+            String understood,
+            String unit,
+            String replaced,
+            String reason)
+            implements Fact {}
+
+    /**
+     * Something was taken back.
+     *
+     * @param undone the number of the first line of what was entered together
+     */
+    record Undo(Visit visit, long undone) implements Fact {}
+
+    /**
+     * An input takes its value from this visit of the other page from now on.
+     *
+     * @param input the input's name
+     * @param from the name of the other page's visit
+     */
+    record Choice(Visit visit, String input, String from) implements Fact {}
+
+    /**
+     * The page was run; what it found follows on the next lines.
+     *
+     * @param outcome what came of the whole page
+     * @param madeFrom the digest of the page's text and values
+     */
+    record Ran(Visit visit, Outcome outcome, String madeFrom) implements Fact {}
+
+    /** A result that a run published. */
+    record Found(Visit visit, Finding finding) implements Fact {}
+
+    /**
+     * A record was written.
+     *
+     * @param file its file in the folder {@code records}
+     * @param digest SHA-256 of its content
+     */
+    record Recorded(Visit visit, String file, String digest) implements Fact {}
+
+    /**
+     * A record was signed.
+     *
+     * @param file its file in the folder {@code records}
+     * @param digest SHA-256 of its content when it was signed
+     * @param role as who it was signed
+     * @param remark what the signer remarks; may be ""
+     */
+    record Signed(Visit visit, String file, String digest, Role role, String remark)
+            implements Fact {}
+
+    /** Somebody noted something. */
+    record Noted(Visit visit, String text) implements Fact {}
+
+    /** As who a record is signed. */
+    enum Role {
+        PREPARED,
+        CHECKED;
+
+        /** As it is written for people and in the journal. */
+        public String words() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+}

@@ -1,0 +1,12 @@
+package halfwidth.job;
+
+/**
+ * One result as a run published it.
+ *
+ * @param name the result's name on the page
+ * @param value the number, unrounded, or the words; "" if it has none
+ * @param unit of the number; "" for words, "1" for a plain number
+ * @param uncertainty its standard uncertainty in the same unit; "" if it has none
+ * @param verdict whether it keeps its limits, in words, or why it has no value
+ */
+public record Finding(String name, String value, String unit, String uncertainty, String verdict) {}

@@ -1,0 +1,132 @@
+package halfwidth.job;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * What the bytes of a journal say.
+ *
+ * @param lines those that are as they were written, in order
+ * @param warnings what is wrong before the end, by line of the file: altered, removed, added
+ * @param whole how many bytes, from the start, are whole; what follows was torn off while it was
+ *     written, and was never acknowledged
+ * @param chain what the next line is tied to
+ */
+record JournalText(List<Line> lines, List<String> warnings, int whole, String chain) {
+    /** The first line of a journal. */
+    static final String HEADER = String.join(",", LineText.COLUMNS) + ",check,chain";
+
+    private static final String MARK = "\ufeff";
+
+    /** Reads a journal, with either line end and with or without a byte order mark. */
+    static JournalText read(byte[] bytes) {
+        List<RawLine> raw = RawLine.cut(bytes);
+        if (raw.isEmpty() || !raw.get(0).ended() && HEADER.startsWith(raw.get(0).all(bytes))) {
+            return new JournalText(List.of(), List.of(), 0, Chain.START);
+        }
+        List<String> warnings = new ArrayList<>();
+        String first = raw.get(0).all(bytes);
+        if (!first.equals(HEADER) && !first.equals(MARK + HEADER)) {
+            warnings.add("line 1 is not the heading of a journal any more");
+        }
+        Ties links = new Ties(bytes, warnings);
+        raw.subList(1, raw.size()).forEach(links::add);
+        return links.read(raw.get(0).next());
+    }
+
+    /** Ties line to line, and remembers those that are intact. */
+    private static final class Ties {
+        private final byte[] bytes;
+        private final List<String> warnings;
+        private final Chain chain = new Chain();
+        private final List<RawLine> intact = new ArrayList<>();
+        private final List<RawLine> broken = new ArrayList<>();
+
+        /** What the next line may be tied to; empty if the line before cannot be read. */
+        private Set<String> before = Set.of(Chain.START);
+
+        Ties(byte[] bytes, List<String> warnings) {
+            this.bytes = bytes;
+            this.warnings = warnings;
+        }
+
+        void add(RawLine line) {
+            if (!line.intact(bytes, chain)) {
+                broken.add(line);
+                before = Set.of();
+                return;
+            }
+            String end = line.end(bytes);
+            String own = end.substring(1, end.lastIndexOf(','));
+            Set<String> expected = new java.util.HashSet<>();
+            before.forEach(check -> expected.add(chain.tied(check, own)));
+            String found = Chain.last(end);
+            if (!expected.isEmpty() && !expected.contains(found)) {
+                warnings.add(
+                        "line "
+                                + line.place()
+                                + " does not follow the line before it: one was removed, added or"
+                                + " moved there");
+            }
+            expected.add(found);
+            before = expected;
+            intact.add(line);
+        }
+
+        JournalText read(int start) {
+            List<Line> lines = lines();
+            int last = lines.size();
+            while (last > 0 && !isComplete(last, lines.get(last - 1))) {
+                last--;
+            }
+            int whole = last == 0 ? start : intact.get(last - 1).next();
+            for (RawLine line : broken) {
+                if (line.ended()) {
+                    warnings.add("line " + line.place() + " was altered and is left out");
+                    whole = Math.max(whole, line.next());
+                }
+            }
+            String end = last == 0 ? Chain.START : intact.get(last - 1).end(bytes);
+            return new JournalText(
+                    List.copyOf(lines.subList(0, last)),
+                    List.copyOf(warnings),
+                    whole,
+                    Chain.last(end));
+        }
+
+        /** Whether all lines that belong to the one before {@code last} are in the file. */
+        private boolean isComplete(int last, Line line) {
+            int place = intact.get(last - 1).place();
+            long altered = broken.stream().filter(l -> l.ended() && l.place() > place).count();
+            return line.more() <= altered;
+        }
+
+        private List<Line> lines() {
+            StringBuilder text = new StringBuilder();
+            intact.forEach(line -> text.append(line.text(bytes)).append('\n'));
+            List<Line> lines = new ArrayList<>(intact.size());
+            try (CSVParser parser = CSVParser.parse(text.toString(), CSVFormat.DEFAULT)) {
+                for (CSVRecord cells : parser) {
+                    lines.add(read(cells, intact.get(lines.size())));
+                }
+            } catch (IOException | UncheckedIOException | IndexOutOfBoundsException e) {
+                throw new JobRefused("the journal is no CSV that this program wrote: " + e);
+            }
+            return lines;
+        }
+
+        private static Line read(CSVRecord cells, RawLine line) {
+            try {
+                return LineText.read(cells);
+            } catch (JobRefused refusal) {
+                throw new JobRefused("line " + line.place() + " " + refusal.getMessage());
+            }
+        }
+    }
+}

@@ -1,0 +1,55 @@
+package halfwidth.job;
+
+import java.util.List;
+
+/**
+ * What came of a run of a whole page.
+ *
+ * @param names what it waits for, where it waits
+ */
+public record Outcome(Word word, List<String> names) {
+    /** The worst that holds, from the first to the last. */
+    public enum Word {
+        FAILED("failed"),
+        WAITING("waiting for"),
+        NOT_MET("not met"),
+        NOT_JUDGED("not judged"),
+        MET("met"),
+        /** It ran, and has no limits to meet. */
+        RAN("ran");
+
+        private final String words;
+
+        Word(String words) {
+            this.words = words;
+        }
+    }
+
+    public Outcome {
+        names = List.copyOf(names);
+    }
+
+    /** An outcome without names. */
+    public static Outcome of(Word word) {
+        return new Outcome(word, List.of());
+    }
+
+    /** For people: {@code met}, or {@code waiting for frequency, cuts}. */
+    public String words() {
+        return names.isEmpty() ? word.words : word.words + " " + String.join(", ", names);
+    }
+
+    /** Reads what {@link #words()} wrote. */
+    static Outcome read(String words) {
+        for (Word word : Word.values()) {
+            if (words.equals(word.words)) {
+                return of(word);
+            }
+            if (words.startsWith(word.words + " ")) {
+                String names = words.substring(word.words.length() + 1);
+                return new Outcome(word, List.of(names.split(", ")));
+            }
+        }
+        throw new IllegalArgumentException("outcome " + words + " must be one that runs have");
+    }
+}

@@ -1,0 +1,43 @@
+package halfwidth.job;
+
+import halfwidth.page.Field;
+import halfwidth.value.Decimal;
+import halfwidth.value.Entry;
+import halfwidth.value.EntryRefused;
+import halfwidth.value.Kind;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Optional;
+
+/**
+ * Where an input takes its value from.
+ *
+ * @param visit the visit of the other page; empty if there is none to take it from
+ * @param finding what its last run found; empty if there is nothing to take
+ * @param words where it came from and when, or why there is nothing to take
+ */
+public record Source(Optional<Visit> visit, Optional<Finding> finding, String words) {
+    private static final MathContext READABLE = new MathContext(10);
+
+    /**
+     * The value as the field reads it, without loss.
+     *
+     * @throws EntryRefused if the field does not accept it
+     */
+    Entry entry(Field field) {
+        Finding taken = finding.orElseThrow();
+        boolean number = field.kind() instanceof Kind.Number || field.kind() instanceof Kind.Ddm;
+        if (!number || taken.unit().isEmpty()) {
+            return field.read(taken.value());
+        }
+        Entry exact = field.read(withUnit(taken.value(), taken.unit()));
+        String brief = Decimal.print(new BigDecimal(taken.value()).round(READABLE).doubleValue());
+        String shown = withUnit(brief, taken.unit());
+        return new Entry(
+                shown, exact.value(), Entry.read(field.kind(), field.unit(), shown).understood());
+    }
+
+    private static String withUnit(String number, String unit) {
+        return unit.equals("1") ? number : number + " " + unit;
+    }
+}

@@ -1,0 +1,19 @@
+package halfwidth.job;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How a visit stands.
+ *
+ * @param words as a person reads it: {@code not started}, {@code not run}, {@code waiting for …},
+ *     {@code met}, {@code not met}, {@code not judged}, {@code ran}, {@code failed}, {@code out of
+ *     date} or {@code refused}
+ * @param because what made it out of date, or why it is refused; empty otherwise
+ * @param ran the outcome of the last run, if there was one
+ */
+public record Standing(String words, List<String> because, Optional<Outcome> ran) {
+    public Standing {
+        because = List.copyOf(because);
+    }
+}

@@ -1,0 +1,111 @@
+package halfwidth.job;
+
+import halfwidth.page.Field;
+import halfwidth.page.Filled;
+import halfwidth.page.Page;
+import halfwidth.page.Pages;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Works out how visits stand: whether all that a run was made from is still as it was. */
+final class Standings {
+    private final Moment moment;
+    private final Pages pages;
+    private final Map<String, Optional<Page>> read = new HashMap<>();
+    private final Map<Visit, Standing> known = new LinkedHashMap<>();
+    private final List<Visit> path = new ArrayList<>();
+
+    Standings(Moment moment, Pages pages) {
+        this.moment = moment;
+        this.pages = pages;
+    }
+
+    Map<Visit, Standing> all() {
+        Map<Visit, Standing> all = new LinkedHashMap<>();
+        moment.visits().forEach(visit -> all.put(visit, of(visit)));
+        return all;
+    }
+
+    private Optional<Page> page(String name) {
+        return read.computeIfAbsent(
+                name,
+                wanted ->
+                        pages.names().contains(wanted)
+                                ? Optional.of(pages.find(wanted))
+                                : Optional.empty());
+    }
+
+    /**
+     * How a visit stands.
+     *
+     * @throws JobRefused if its values come from itself, naming the ring
+     */
+    Standing of(Visit visit) {
+        Standing standing = known.get(visit);
+        if (standing == null) {
+            standing = worked(visit);
+            known.put(visit, standing);
+        }
+        return standing;
+    }
+
+    private Standing worked(Visit visit) {
+        int ring = path.indexOf(visit);
+        if (ring >= 0) {
+            throw new JobRefused(ring(path.subList(ring, path.size())));
+        }
+        path.add(visit);
+        try {
+            return standing(visit);
+        } finally {
+            path.remove(path.size() - 1);
+        }
+    }
+
+    private static String ring(List<Visit> ring) {
+        StringBuilder words = new StringBuilder();
+        ring.forEach(visit -> words.append(visit).append(" takes a value from "));
+        return words.append(ring.get(0))
+                + ": a value cannot come from itself; type one of these values";
+    }
+
+    private Standing standing(Visit visit) {
+        VisitState state = moment.of(visit).orElseGet(VisitState::new);
+        Optional<Page> page = page(visit.page());
+        if (page.isEmpty()) {
+            return new Standing("refused", List.of("there is no such page"), Optional.empty());
+        }
+        List<String> because = stale(visit, page.get());
+        if (state.ran().isEmpty()) {
+            String words = state.values().isEmpty() ? "not started" : "not run";
+            return new Standing(words, List.of(), Optional.empty());
+        }
+        Fact.Ran ran = (Fact.Ran) state.ran().get().fact();
+        Filled filled = new Filler(moment, page.get(), visit).fill().filled();
+        if (!Fingerprint.of(filled).equals(ran.madeFrom())) {
+            because.add(0, "its page or values were changed since it was run");
+        }
+        String words = because.isEmpty() ? ran.outcome().words() : "out of date";
+        return new Standing(words, because, Optional.of(ran.outcome()));
+    }
+
+    /** The visits that this one takes values from and that are out of date. */
+    private List<String> stale(Visit visit, Page page) {
+        List<String> stale = new ArrayList<>();
+        VisitState state = moment.of(visit).orElseGet(VisitState::new);
+        for (Field field : page.fields()) {
+            boolean typed = !state.typed(Place.input(field.name())).isEmpty();
+            if (field.from().isPresent() && !typed) {
+                Optional<Visit> from = new Sources(moment, visit).of(field).visit();
+                if (from.isPresent() && of(from.get()).words().equals("out of date")) {
+                    stale.add(from.get() + " is out of date");
+                }
+            }
+        }
+        return new ArrayList<>(stale.stream().distinct().toList());
+    }
+}

@@ -1,0 +1,26 @@
+package halfwidth.job;
+
+/**
+ * A page filled in once, as one pair, one sweep or one year; a page that is filled in only once
+ * needs no name for it.
+ *
+ * @param page the page's name, as in {@code monitor/pair-null}
+ * @param name what sets this visit apart, as in {@code pair 3}; "" if nothing need
+ */
+public record Visit(String page, String name) {
+    /**
+     * @throws JobRefused if the name has a line break or blanks at an end
+     */
+    public Visit {
+        if (!name.equals(name.strip()) || name.lines().count() > 1) {
+            throw new JobRefused(
+                    "visit \"" + name + "\" must be one line without blanks around it");
+        }
+    }
+
+    /** As a person reads it: {@code monitor/pair-null, pair 3}. */
+    @Override
+    public String toString() {
+        return name.isEmpty() ? page : page + ", " + name;
+    }
+}

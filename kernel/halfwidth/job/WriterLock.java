@@ -1,0 +1,100 @@
+package halfwidth.job;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+
+/**
+ * Who may write in a job folder: one process at a time. The file says who; the operating system's
+ * lock on it is what counts, and ends with the process however that ends.
+ */
+final class WriterLock implements AutoCloseable {
+    /** Far behind the text: Windows lets nobody read what is locked. */
+    private static final long LOCKED_BYTE = 1L << 40;
+
+    private final FileChannel channel;
+
+    private WriterLock(FileChannel channel) {
+        this.channel = channel;
+    }
+
+    /**
+     * Takes the lock.
+     *
+     * @throws JobHeld if another has it, saying who
+     * @throws JobRefused if the folder cannot be written
+     */
+    static WriterLock take(Path file, String who) {
+        FileChannel channel = null;
+        try {
+            channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            if (!locks(channel)) {
+                channel.close();
+                throw held(file);
+            }
+            write(channel, who);
+            return new WriterLock(channel);
+        } catch (IOException e) {
+            close(channel);
+            throw new JobRefused(
+                    file.getParent()
+                            + " cannot be written: "
+                            + e
+                            + "; it can only be read, and nothing is kept");
+        }
+    }
+
+    private static boolean locks(FileChannel channel) throws IOException {
+        try {
+            FileLock lock = channel.tryLock(LOCKED_BYTE, 1, false);
+            return lock != null;
+        } catch (OverlappingFileLockException withinThisProcess) {
+            return false;
+        }
+    }
+
+    private static void write(FileChannel channel, String who) throws IOException {
+        String text =
+                "process "
+                        + ProcessHandle.current().pid()
+                        + " of "
+                        + who
+                        + ", since "
+                        + DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
+                                OffsetDateTime.now().withNano(0));
+        channel.truncate(0);
+        channel.write(ByteBuffer.wrap((text + "\n").getBytes(StandardCharsets.UTF_8)), 0);
+    }
+
+    private static JobHeld held(Path file) throws IOException {
+        String by = Files.readString(file).strip();
+        return new JobHeld(
+                file.getParent()
+                        + " is being written by "
+                        + (by.isEmpty() ? "another process" : by)
+                        + "; meanwhile it can only be read");
+    }
+
+    private static void close(FileChannel channel) {
+        try {
+            if (channel != null) {
+                channel.close();
+            }
+        } catch (IOException e) {
+            throw new JobRefused("the lock of the job folder cannot be given back: " + e);
+        }
+    }
+
+    @Override
+    public void close() {
+        close(channel);
+    }
+}
