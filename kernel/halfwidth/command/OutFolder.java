@@ -1,17 +1,12 @@
 package halfwidth.command;
 
 import halfwidth.run.OpenPage;
-import halfwidth.run.Outcome;
-import halfwidth.run.PageLost;
-import halfwidth.run.Run;
-import halfwidth.run.Shown;
 import halfwidth.show.HtmlSheet;
 import halfwidth.show.ResultsCsv;
 import halfwidth.show.Sheet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 
 /** The folder that {@code run --out} writes into. */
 final class OutFolder {
@@ -31,33 +26,10 @@ final class OutFolder {
         try {
             Files.createDirectories(folder);
             Files.writeString(folder.resolve("results.csv"), ResultsCsv.of(sheet));
-            Run drawn = drawn(sheet.run(), page);
-            Files.writeString(folder.resolve("page.html"), HtmlSheet.of(sheet.with(drawn)));
+            Sheet drawn = sheet.drawn(step -> page.draw(step, WIDTH, HEIGHT, SCALE));
+            Files.writeString(folder.resolve("page.html"), HtmlSheet.of(drawn));
         } catch (IOException e) {
             throw new Refused("Folder " + folder + " cannot be written: " + e.getMessage());
-        }
-    }
-
-    private static Run drawn(Run run, OpenPage page) {
-        List<Run.Ran> steps = run.steps().stream().map(ran -> drawn(ran, page)).toList();
-        return new Run(steps, run.checks(), run.finals());
-    }
-
-    private static Run.Ran drawn(Run.Ran ran, OpenPage page) {
-        if (ran.outcome() instanceof Outcome.Done done
-                && done.value() instanceof Shown.Picture picture) {
-            Shown shown = new Shown.Picture(picture.title(), picture.description(), png(ran, page));
-            return new Run.Ran(ran.step(), new Outcome.Done(shown, done.printed()));
-        }
-        return ran;
-    }
-
-    /** The picture; none where the page's worker had to be ended, so that the words stand alone. */
-    private static byte[] png(Run.Ran ran, OpenPage page) {
-        try {
-            return page.draw(ran.step().index(), WIDTH, HEIGHT, SCALE);
-        } catch (PageLost lost) {
-            return new byte[0];
         }
     }
 }

@@ -8,7 +8,7 @@ import picocli.CommandLine.Spec;
 /** The program without a command: says what there is. */
 @Command(
         name = "halfwidth",
-        subcommands = {ListPages.class, RunPage.class, CheckPages.class},
+        subcommands = {OpenScreen.class, ListPages.class, RunPage.class, CheckPages.class},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Worked procedures for bringing an ILS localizer into service.",

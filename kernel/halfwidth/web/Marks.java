@@ -13,6 +13,18 @@ final class Marks {
         html.text(Integer.toString(line)).close();
     }
 
+    /** How a visit stands, in words that are marked where somebody should look. */
+    static void standing(Html html, String words) {
+        String kind =
+                switch (words) {
+                    case "met" -> "verdict met";
+                    case "not met", "failed", "refused" -> "verdict not-met";
+                    case "out of date", "not judged", "not run" -> "verdict not-judged";
+                    default -> "standing";
+                };
+        html.element("span", words, "class", kind);
+    }
+
     /** A unit as written beside a number: that of a plain number is not. */
     static String unit(String unit) {
         return unit.equals("1") ? "" : unit;
