@@ -40,7 +40,9 @@ public final class HtmlSheet {
      */
     public static String policy(String sheet) {
         String style = sheet.substring(sheet.indexOf("<style>") + 7, sheet.indexOf("</style>"));
-        String digest = Base64.getEncoder().encodeToString(Stamp.sha256(style.getBytes(StandardCharsets.UTF_8)));
+        String digest =
+                Base64.getEncoder()
+                        .encodeToString(Stamp.sha256(style.getBytes(StandardCharsets.UTF_8)));
         return "default-src 'none'; img-src data:; style-src 'sha256-" + digest + "'";
     }
 

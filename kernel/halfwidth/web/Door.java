@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * which that browser may also show, can reach this port, and so can other people on the machine.
  */
 final class Door {
-    private static final String ENTER = "/enter/";
+    private static final String ENTER = "/key/";
 
     /** What a browser says of a request that our own page made, or the person by hand. */
     private static final Set<String> OUR_SITES = Set.of("same-origin", "none");
@@ -89,9 +89,7 @@ final class Door {
                             + " starts. Open the address it printed last.");
         }
         return Reply.goTo("/")
-                .with(
-                        "Set-Cookie",
-                        name() + "=" + pass + "; HttpOnly; SameSite=Strict; Path=/");
+                .with("Set-Cookie", name() + "=" + pass + "; HttpOnly; SameSite=Strict; Path=/");
     }
 
     /** Cookies are shared between ports; another job's program has another port. */

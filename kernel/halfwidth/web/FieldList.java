@@ -41,20 +41,31 @@ record FieldList(Scene scene, Html html) {
     }
 
     private String shown(Field field) {
-        return scene.trouble(Place.input(field.name())).map(Trouble::typed).orElse(scene.typed(field));
+        return scene.trouble(Place.input(field.name()))
+                .map(Trouble::typed)
+                .orElse(scene.typed(field));
     }
 
     private String[] attributes(Field field, Optional<Trouble> trouble) {
         return new String[] {
-            "id", "f-" + field.name(),
-            "data-entry", "",
-            "data-name", field.name(),
-            "data-seen", scene.typed(field),
-            "placeholder", scene.unlessTyped(field),
-            "aria-describedby", "s-" + field.name() + " a-" + field.name(),
-            "aria-invalid", trouble.isPresent() ? "true" : "false",
-            "autocomplete", "off",
-            "spellcheck", "false"
+            "id",
+            "f-" + field.name(),
+            "data-entry",
+            "",
+            "data-name",
+            field.name(),
+            "data-seen",
+            scene.typed(field),
+            "placeholder",
+            scene.unlessTyped(field),
+            "aria-describedby",
+            "s-" + field.name() + " a-" + field.name(),
+            "aria-invalid",
+            trouble.isPresent() ? "true" : "false",
+            "autocomplete",
+            "off",
+            "spellcheck",
+            "false"
         };
     }
 
@@ -90,8 +101,7 @@ record FieldList(Scene scene, Html html) {
 
     private void accepted(Field field) {
         html.open("p", "class", "accepted", "id", "a-" + field.name());
-        String accepted =
-                field.kind() instanceof Kind.Choice ? "" : SheetParts.accepted(field);
+        String accepted = field.kind() instanceof Kind.Choice ? "" : SheetParts.accepted(field);
         html.text(accepted).close();
     }
 }

@@ -24,7 +24,9 @@ final class Found {
         List<String> missing =
                 outcomes.stream()
                         .filter(halfwidth.run.Outcome.Waiting.class::isInstance)
-                        .flatMap(outcome -> ((halfwidth.run.Outcome.Waiting) outcome).names().stream())
+                        .flatMap(
+                                outcome ->
+                                        ((halfwidth.run.Outcome.Waiting) outcome).names().stream())
                         .distinct()
                         .toList();
         return missing.isEmpty() ? judged(sheet) : new Outcome(Word.WAITING, missing);

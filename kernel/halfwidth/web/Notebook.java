@@ -133,8 +133,7 @@ final class Notebook implements AutoCloseable {
 
     private Sheet sheet(Filled filled, Run run) {
         byte[] text = filled.page().text().getBytes(StandardCharsets.UTF_8);
-        return new Sheet(
-                filled, run, job.heading(), Stamp.of(version, ZonedDateTime.now(), text));
+        return new Sheet(filled, run, job.heading(), Stamp.of(version, ZonedDateTime.now(), text));
     }
 
     /** The page, or as it was before if its file is malformed now. */

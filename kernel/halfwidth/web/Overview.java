@@ -16,7 +16,9 @@ record Overview(Notebook notebook, Html html) {
         html.open("dl", "class", "heading");
         notebook.job().heading().forEach(this::fact);
         html.close();
-        notebook.job().warnings().forEach(warning -> html.element("p", warning, "class", "warning"));
+        notebook.job()
+                .warnings()
+                .forEach(warning -> html.element("p", warning, "class", "warning"));
         if (!notebook.job().isWritable()) {
             html.element("p", "This job is open to read only.", "class", "warning");
         }
@@ -46,7 +48,10 @@ record Overview(Notebook notebook, Html html) {
     }
 
     private void open(String stage) {
-        String title = stage.isEmpty() ? "Others" : Character.toUpperCase(stage.charAt(0)) + stage.substring(1);
+        String title =
+                stage.isEmpty()
+                        ? "Others"
+                        : Character.toUpperCase(stage.charAt(0)) + stage.substring(1);
         html.element("h2", title);
         html.open("table", "class", "pages").open("thead").open("tr");
         for (String head : List.of("Page", "How it stands")) {

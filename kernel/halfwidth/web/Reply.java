@@ -21,13 +21,20 @@ record Reply(int status, String type, byte[] body, Map<String, String> headers) 
     private static final String POLICY = "Content-Security-Policy";
     private static final Map<String, String> ALWAYS =
             Map.of(
-                    POLICY, NOTHING_BUT_OURS,
-                    "X-Content-Type-Options", "nosniff",
-                    "X-Frame-Options", "DENY",
-                    "Referrer-Policy", "no-referrer",
-                    "Cross-Origin-Opener-Policy", "same-origin",
-                    "Cross-Origin-Resource-Policy", "same-origin",
-                    "Cache-Control", "no-store");
+                    POLICY,
+                    NOTHING_BUT_OURS,
+                    "X-Content-Type-Options",
+                    "nosniff",
+                    "X-Frame-Options",
+                    "DENY",
+                    "Referrer-Policy",
+                    "no-referrer",
+                    "Cross-Origin-Opener-Policy",
+                    "same-origin",
+                    "Cross-Origin-Resource-Policy",
+                    "same-origin",
+                    "Cache-Control",
+                    "no-store");
 
     private static Reply of(int status, String type, byte[] body) {
         return new Reply(status, type, body, Map.of());

@@ -54,9 +54,7 @@ record Request(HttpExchange exchange, String method, String path, Form query, Fo
     /** The only value of a header; empty if it is absent or there are several. */
     Optional<String> header(String name) {
         List<String> values = exchange.getRequestHeaders().get(name);
-        return values == null || values.size() != 1
-                ? Optional.empty()
-                : Optional.of(values.get(0));
+        return values == null || values.size() != 1 ? Optional.empty() : Optional.of(values.get(0));
     }
 
     boolean has(String header) {

@@ -132,7 +132,8 @@ record Scene(
                 sheet.filled().readings().getOrDefault(table.name(), List.of());
         long there = filled.stream().flatMap(List::stream).filter(Optional::isPresent).count();
         long missing = (long) rows * table.columns().size() - there;
-        return rows + (rows == 1 ? " row" : " rows")
+        return rows
+                + (rows == 1 ? " row" : " rows")
                 + (missing == 0 ? ", none missing." : ", " + missing + " readings missing.");
     }
 }

@@ -53,8 +53,7 @@ public final class Screen implements AutoCloseable {
         System.setProperty("sun.net.httpserver.nodelay", "true");
         HttpServer server =
                 HttpServer.create(
-                        new InetSocketAddress(
-                                InetAddress.getLoopbackAddress(), listening.port()),
+                        new InetSocketAddress(InetAddress.getLoopbackAddress(), listening.port()),
                         0);
         Screen screen =
                 new Screen(server, new Notebook(job, shipped, workshop, listening.version()));

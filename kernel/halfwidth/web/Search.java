@@ -57,7 +57,8 @@ record Search(Notebook notebook) {
         }
         for (Result result : page.results()) {
             String at = address + "#answers";
-            hits.add(new Hit("result " + result.name() + " of " + page.title(), result.label(), at));
+            hits.add(
+                    new Hit("result " + result.name() + " of " + page.title(), result.label(), at));
         }
         hits.removeIf(hit -> !wanted.stream().allMatch(word -> has(hit, word)));
         return hits;
