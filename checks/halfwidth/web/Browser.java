@@ -4,6 +4,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.WebElement;
@@ -12,17 +14,33 @@ import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
-/** One Chromium for all checks of the screen, since its start costs more than most of them. */
-final class Browser {
+/**
+ * One Chromium for all checks of the screen, since its start costs more than most of them. It ends
+ * with the last of them.
+ */
+final class Browser implements BeforeAllCallback {
     private static final Duration PATIENCE = Duration.ofSeconds(100);
     private static ChromeDriver driver;
 
-    private Browser() {}
+    @Override
+    public void beforeAll(ExtensionContext context) {
+        context.getRoot()
+                .getStore(ExtensionContext.Namespace.GLOBAL)
+                .getOrComputeIfAbsent(Browser.class, key -> new Ending());
+    }
 
-    static synchronized ChromeDriver driver() {
+    private record Ending() implements AutoCloseable, ExtensionContext.Store.CloseableResource {
+        @Override
+        public void close() {
+            if (driver != null) {
+                driver.quit();
+            }
+        }
+    }
+
+    static ChromeDriver driver() {
         if (driver == null) {
             driver = start();
-            Runtime.getRuntime().addShutdownHook(new Thread(driver::quit));
         }
         return driver;
     }

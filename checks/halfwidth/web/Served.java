@@ -1,6 +1,7 @@
 package halfwidth.web;
 
 import halfwidth.job.Job;
+import halfwidth.job.Visit;
 import halfwidth.page.Pages;
 import halfwidth.run.Budget;
 import halfwidth.run.Workshop;
@@ -70,8 +71,9 @@ final class Served implements AutoCloseable {
         Browser.driver().get("http://127.0.0.1:" + port() + path);
     }
 
-    void fill(String page) {
-        open("/fill/" + page + "?visit=");
+    /** Opens a sheet of its own to be filled in. */
+    void fill(String page, String visit) {
+        open(Address.of("/fill", new Visit(page, visit)));
         Browser.untilSettled();
     }
 
