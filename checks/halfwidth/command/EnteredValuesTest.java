@@ -74,6 +74,35 @@ class EnteredValuesTest {
         assertTrue(scratch.text("record/results.csv").endsWith(",entered\r\n"));
     }
 
+    @Test
+    void readsFieldsFromAFileAndNamesATableByItsFile() {
+        Scratch scratch = Scratch.within(temporary);
+        List<String> lines = new ArrayList<>(List.of("# invented", "name,value"));
+        TYPED.forEach((name, value) -> lines.add(name + ",\"" + value + "\""));
+        Path inputs = scratch.file("typed.csv", lines.toArray(String[]::new));
+        Path phasing =
+                scratch.file(
+                        "phasing.csv",
+                        "# invented",
+                        "SBO cut [in],CSB cut [in],offset 1 [°],offset 2 [°]",
+                        "0,0,14,10");
+        Program files =
+                Program.here(
+                        "run",
+                        "transmit/feed-trim",
+                        "--inputs",
+                        inputs.toString(),
+                        "--readings",
+                        phasing.toString());
+        Expect.status(0, files);
+        // The same values typed on the command line give this, worked by hand above.
+        Expect.said(files, "Now cut the SBO feed by 2 1/4 in (57.2 mm)");
+        Path other = scratch.file("first.csv", "SBO cut,CSB cut,offset 1,offset 2", "0,0,14,10");
+        Program unnamed = Program.here("run", "transmit/feed-trim", "--readings", other.toString());
+        Expect.status(1, unnamed);
+        Expect.complained(unnamed, "has no table of readings first", "phasing");
+    }
+
     private static void assertJournalHas(String journal, String field, String column, String typed)
             throws IOException {
         CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();

@@ -49,6 +49,39 @@ class RefusedEntriesTest {
     }
 
     @Test
+    void tellsAllThatIsWrongAtOnce() {
+        Program program =
+                Program.here(
+                        "run",
+                        PAGE,
+                        "--set",
+                        "frequency=110.30",
+                        "--set",
+                        "gain=2",
+                        "--set",
+                        "target=0.5",
+                        "--set",
+                        "target=0.6",
+                        "--readings",
+                        "phasing=not-there.csv");
+        refuses(
+                program,
+                "(frequency)",
+                "type it: 110.30 MHz",
+                "no field gain",
+                "field target is set twice",
+                "not-there.csv: there is no such file");
+        assertEquals(4, program.err().lines().count(), program::toString);
+    }
+
+    @Test
+    void refusesAnUnknownArrayOnceAndAtTheInput() {
+        Program program = Program.here("run", "array/prediction", "--set", "arrayFile=nine-unevn");
+        refuses(program, "(arrayFile): array \"nine-unevn\" must be one of the shipped");
+        assertEquals(1, program.err().lines().count(), program::toString);
+    }
+
+    @Test
     void namesTheFileThatIsNotThere() {
         Path missing = Scratch.within(temporary).folder().resolve("not there.csv");
         refuses(Program.here("run", PAGE, "--readings", "phasing=" + missing), missing.toString());
@@ -121,10 +154,13 @@ class RefusedEntriesTest {
                 }) {
             Program program = Program.here(command);
             Expect.status(2, program);
-            Expect.complained(program, "Usage: halfwidth");
+            Expect.complained(program, "See halfwidth", " --help.");
+            assertEquals(2, program.err().lines().count(), program::toString);
         }
+        Expect.complained(Program.here("run", PAGE, "--seconds", "soon"), "'soon' is no number");
+        Expect.complained(Program.here("run", PAGE, "--set", "target"), "as in target=0.5");
         Program misspelt = Program.here("run", PAGE, "--sett", "target=1");
         Expect.status(2, misspelt);
-        Expect.complained(misspelt, "Unknown options: '--sett'", "--set");
+        Expect.complained(misspelt, "Not understood: --sett", "--set");
     }
 }

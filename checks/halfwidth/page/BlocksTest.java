@@ -28,7 +28,7 @@ class BlocksTest {
                 "step,°,,;            step,,,;             unit (empty) is not known",
                 "step,°,,;            step,furlong,,;      unit furlong is not known",
                 "step,°,,;            step,DDM,,;          unit DDM does not fit this kind",
-                "offset,DDM;          offset,µA;           unit µA does not fit kind ddm",
+                "offset,DDM;          offset,µA;           unit µA does not fit a kind of DDM",
                 "feed,,choice;        feed,in,choice;      unit in has no meaning",
                 "step,°,,;            step,°,real,;        kind real is not known; expected number",
                 "choice CSB|SBO;      choice CSB;          kind choice CSB is not known",

@@ -170,8 +170,41 @@ class FilledTest {
         Path empty = csv("");
         assertRefused(() -> none.withReadings("sweep", empty), "s.csv has no rows");
         Path missing = folder.resolve("none.csv");
-        assertRefused(() -> none.withReadings("sweep", missing), "none.csv:1: there is no such");
+        assertRefused(() -> none.withReadings("sweep", missing), "none.csv: there is no such");
         Files.write(header, "mark\nµ\n".getBytes(StandardCharsets.ISO_8859_1));
         assertRefused(() -> none.withReadings("sweep", header), "s.csv:2: has bytes");
+    }
+
+    @Test
+    void takesLinesAboveTheHeaderAsNotes() throws IOException {
+        Path file =
+                csv(
+                        "# invented: no station's\n\"# in a spreadsheet, too\"\n\nmark,azimuth,near,on,count,tx\n#4,1,,,,\n");
+        assertEquals(
+                List.of(Arrays.asList(1.0, null, "#4", null, null, null)),
+                values(none.withReadings("sweep", file)),
+                "a row below the header is never taken for a note");
+    }
+
+    @Test
+    void readsInputsFromAFile() throws IOException {
+        Path file = csv("# invented\nname;value\nstep;10,5\nby;B\noffset;\n");
+        Filled filled = none.withInputs(file);
+        assertEquals(10.5, filled.entries().get("step").value());
+        assertEquals("B", filled.entries().get("by").value());
+        assertFalse(filled.entries().containsKey("offset"), "no value leaves it unfilled");
+    }
+
+    @Test
+    void refusesInputsByLine() throws IOException {
+        Path file = csv("# invented\nname,value\nstep,400 °\nsteps,4\nby,B\nby,A\nstep\n");
+        assertRefused(
+                () -> none.withInputs(file),
+                "s.csv:3: Phase step, wanted (step): 400 ° must be",
+                "s.csv:4: page sample has no field steps",
+                "s.csv:6: by is already on line 5",
+                "s.csv:7: has 1 cells");
+        csv("field,value\n");
+        assertRefused(() -> none.withInputs(file), "s.csv:1: expected the header name,value");
     }
 }

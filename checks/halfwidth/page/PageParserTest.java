@@ -134,9 +134,22 @@ class PageParserTest {
                         Optional.of("longest"),
                         "Example handbook, 3.1",
                         Optional.empty(),
-                        "Length to cut"),
+                        "Length to cut",
+                        ""),
                 page.results().get(0));
         assertEquals("", page.results().get(1).unit());
+    }
+
+    @Test
+    void takesALabelAloneForTheHeadingOfTheResultsBelowIt() {
+        String row =
+                TEXT.lines().filter(line -> line.startsWith("length,in")).findFirst().orElseThrow();
+        long commas = row.replaceAll("\"[^\"]*\"", "").chars().filter(c -> c == ',').count();
+        String headed = TEXT.replace(row, ",".repeat((int) commas) + "Cut\n" + row);
+        List<Result> results = Samples.parse(headed).results();
+        assertEquals(page.results().size(), results.size());
+        assertEquals("Cut", results.get(0).group());
+        assertEquals("Cut", results.get(1).group());
     }
 
     @Test

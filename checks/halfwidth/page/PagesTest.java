@@ -107,8 +107,12 @@ class PagesTest {
 
     @Test
     void refusesAMissingOrHugeFile() throws IOException {
-        assertProblem(notebooks.resolve("none.md"), 1, "there is no such file");
-        assertProblem(write("huge.md", "x".repeat(2_000_001)), 1, "2000001 bytes are too many");
+        assertProblem(notebooks.resolve("none.md"), 0, "there is no such file");
+        Path missing = notebooks.resolve("none.md");
+        assertEquals(
+                missing + ": there is no such file",
+                assertThrows(PageRefused.class, () -> Pages.read(missing, notebooks)).getMessage());
+        assertProblem(write("huge.md", "x".repeat(2_000_001)), 0, "2000001 bytes are too many");
     }
 
     private void assertProblem(Path file, int line, String words) {

@@ -297,6 +297,28 @@ class StepsTest {
     }
 
     @Test
+    void recordSaysWhatIsInItAndAnArrayWhatIsMissing() {
+        Run run =
+                bench.run(
+                        "record Mark(double at, double[] read) {}\n"
+                                + "double[] read = {1, NaN, 3, 4.5};\n"
+                                + "Mark mark = new Mark(2, read);\n"
+                                + "List<Mark> marks = List.of(mark, mark);\n"
+                                + "record Walk(List<Mark> marks, Optional<Mark> lost) {}\n"
+                                + "Walk walk = new Walk(marks, Optional.empty());");
+        assertEquals(
+                List.of(List.of(1.0), Arrays.asList((Object) null), List.of(3.0), List.of(4.5)),
+                grid(run, 11).rows());
+        assertEquals(List.of(List.of(2.0, "1, … 4.5 (4 items)")), grid(run, 12).rows());
+        String told = "(at 2, read 1, … 4.5 (4 items))";
+        assertEquals(List.of(Arrays.asList(told + ", " + told, null)), grid(run, 15).rows());
+    }
+
+    private static Shown.Grid grid(Run run, int line) {
+        return (Shown.Grid) ((Outcome.Done) at(run, line)).value();
+    }
+
+    @Test
     void valueWithoutWordsIsShownByItsKind() {
         Run run = bench.run("Random random = new Random(1);");
         assertEquals(new Outcome.Done(new Shown.Words("Random"), ""), at(run, 10));

@@ -28,7 +28,16 @@ class AnswerTest {
     /** A result v of two decimals with limits, its uncertainty in u. */
     private static Result result(String least, String most) {
         return new Result(
-                9, "v", "mm", 2, given(least), given(most), "handbook", Optional.of("u"), "V");
+                9,
+                "v",
+                "mm",
+                2,
+                given(least),
+                given(most),
+                "handbook",
+                Optional.of("u"),
+                "V",
+                NONE);
     }
 
     private static Optional<String> given(String limit) {
@@ -227,7 +236,8 @@ class AnswerTest {
                         Optional.of("2"),
                         "handbook",
                         Optional.empty(),
-                        "V");
+                        "V",
+                        NONE);
         Answer answer = answer(plain, Map.of("v", new Shown.Measured(1.9, 0.09)));
         assertEquals("1.90", answer.shownValue());
         assertEquals("0.09", answer.shownUncertainty());

@@ -338,7 +338,17 @@ final class DemoSheet {
 
     private static List<Result> results() {
         return List.of(
-                result("which", "", Optional.empty(), "Feed to cut"),
+                new Result(
+                        101,
+                        "which",
+                        "",
+                        2,
+                        Optional.empty(),
+                        Optional.empty(),
+                        "",
+                        Optional.empty(),
+                        "Feed to cut",
+                        ""),
                 new Result(
                         102,
                         "firstCut",
@@ -348,7 +358,8 @@ final class DemoSheet {
                         Optional.of("57.5"),
                         "approved handbook, longest trim",
                         Optional.of("u"),
-                        "First cut"),
+                        "First cut",
+                        ""),
                 new Result(
                         103,
                         "left1",
@@ -358,7 +369,8 @@ final class DemoSheet {
                         Optional.of("5"),
                         "common practice, no source",
                         Optional.empty(),
-                        "Offset left on transmitter 1 after the first cut"),
+                        "Offset left on transmitter 1 after the first cut",
+                        "Left after the cut"),
                 new Result(
                         104,
                         "left2",
@@ -368,13 +380,15 @@ final class DemoSheet {
                         Optional.of("5"),
                         "common practice, no source",
                         Optional.empty(),
-                        "Offset left on transmitter 2 after the first cut"),
-                result("width", "°", Optional.of("6"), "Course width"),
-                result("step", "dB", Optional.empty(), "Change of power"));
+                        "Offset left on transmitter 2 after the first cut",
+                        "Left after the cut"),
+                other("width", "°", Optional.of("6"), "Course width"),
+                other("step", "dB", Optional.empty(), "Change of power"));
     }
 
-    private static Result result(String name, String unit, Optional<String> most, String label) {
-        return new Result(101, name, unit, 2, Optional.empty(), most, "", Optional.empty(), label);
+    private static Result other(String name, String unit, Optional<String> most, String label) {
+        return new Result(
+                101, name, unit, 2, Optional.empty(), most, "", Optional.empty(), label, "Other");
     }
 
     private static Map<String, Shown> finals() {

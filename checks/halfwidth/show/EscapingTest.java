@@ -46,7 +46,7 @@ class EscapingTest {
                         Optional.empty(),
                         text);
         Column column = new Column(text, new Kind.Text(), text);
-        Result result = new Result(1, "r", text, 1, none, none, text, none, text);
+        Result result = new Result(1, "r", text, 1, none, none, text, none, text, text);
         Page page =
                 new Page(
                         "p",

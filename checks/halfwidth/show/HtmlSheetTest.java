@@ -152,6 +152,19 @@ class HtmlSheetTest {
     }
 
     @Test
+    void putsThePlotsWithTheAnswerAndLinksThemFromTheirSteps() {
+        assertEquals(texts("//figure/@id"), texts("//div[starts-with(@class,'plots')]/figure/@id"));
+        assertTrue(texts("//section[@id='line-56']//a/@href").contains("#plot-56"));
+    }
+
+    @Test
+    void headsEachGroupOfResultsOnce() {
+        assertEquals(
+                List.of("Left after the cut", "Other"),
+                texts("//section[@class='results']//tr[@class='group']/th"));
+    }
+
+    @Test
     void showsTablesWithTheirMissingCellsAndWhatIsLeftOut() {
         assertEquals(1, texts("//table[@class='grid']//td[@title='missing']").size());
         assertTrue(texts("//p").contains("and 2 rows more"));
@@ -199,7 +212,7 @@ class HtmlSheetTest {
     void linksOnlyToWhatIsThere() {
         List<String> ids = texts("//@id");
         List<String> links = texts("//a/@href").stream().filter(to -> to.startsWith("#")).toList();
-        assertEquals(3, links.size());
+        assertEquals(3 + texts("//figure").size(), links.size());
         assertTrue(links.stream().allMatch(to -> ids.contains(to.substring(1))), links::toString);
     }
 

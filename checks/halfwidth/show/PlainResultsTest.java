@@ -56,7 +56,7 @@ class PlainResultsTest {
 
     private static Result result(String name, String unit, int decimals, String label) {
         Optional<String> none = Optional.empty();
-        return new Result(9, name, unit, decimals, none, none, "", none, label);
+        return new Result(9, name, unit, decimals, none, none, "", none, label, "");
     }
 
     private static List<Ran> steps() {

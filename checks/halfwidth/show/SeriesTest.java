@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.run.Shown;
 import java.io.Serializable;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -40,13 +41,13 @@ class SeriesTest {
     }
 
     @Test
-    void numberThatIsNoneStaysInItsPlace() {
+    void missingNumberKeepsItsPlace() {
         Shown.Grid grid =
                 new Shown.Grid(
                         List.of("value"),
-                        List.of(List.of(0.5), List.of(Shown.NOT_A_NUMBER), List.of(1.5)),
+                        List.of(List.of(0.5), Collections.singletonList(null), List.of(1.5)),
                         0);
         assertTrue(Values.isSeries(grid));
-        assertEquals("0.5, not a number, 1.5", Values.series(grid, "1"));
+        assertEquals("0.5, –, 1.5", Values.series(grid, "1"));
     }
 }

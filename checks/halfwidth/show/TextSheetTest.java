@@ -45,6 +45,11 @@ class TextSheetTest {
     }
 
     @Test
+    void headsAGroupOfResults() {
+        assertSays("  -- Left after the cut --\n  Offset left on transmitter 1");
+    }
+
+    @Test
     void countsMissingReadings() {
         assertSays("5 rows, 2 of 20 readings missing");
     }

@@ -2,6 +2,7 @@ package halfwidth.value;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
@@ -14,11 +15,14 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 
 class EntryLawsTest {
+    private static final Kind SIZE = new Kind.DdmSize();
     private static final List<Kind> KINDS =
             List.of(
                     new Kind.Number(),
                     new Kind.Count(),
                     new Kind.Ddm(),
+                    new Kind.DdmSize(),
+                    new Kind.Array(true),
                     new Kind.Choice(List.of("CSB", "SBO")),
                     new Kind.Text(),
                     new Kind.Date());
@@ -59,6 +63,38 @@ class EntryLawsTest {
         assertEquals(
                 Entry.read(ddm, "DDM", -thousandths + " ‰").value(),
                 Entry.read(ddm, "DDM", thousandths + " in the 90").value());
+    }
+
+    @Property
+    void aPrintedSizeReadsBackTheSame(@ForAll("sizes") double size) {
+        Entry entry = Entry.read(SIZE, "DDM", Decimal.print(size) + " DDM");
+        assertEquals(size + 0.0, entry.value());
+        // It is shown with ten digits.
+        double again = (double) Entry.read(SIZE, "DDM", entry.understood()).value();
+        assertEquals(size, again, size * 5e-10);
+    }
+
+    @Property
+    void aSizeReadsAsTheDdmOfTheSameWords(
+            @ForAll("sizes") double size, @ForAll("ddmUnits") String unit, @ForAll boolean comma) {
+        String number = (comma ? Decimal.print(size).replace('.', ',') : Decimal.print(size));
+        String typed = number + unit;
+        assertEquals(
+                Entry.read(new Kind.Ddm(), "DDM", typed).value(),
+                Entry.read(SIZE, "DDM", typed).value());
+    }
+
+    @Property
+    void aSizeNeverHasAToneOrAMinusSign(
+            @ForAll("sizes") double size,
+            @ForAll("ddmUnits") String unit,
+            @ForAll("sides") String side) {
+        String number = Decimal.print(size) + unit;
+        for (String typed : List.of(number + side, "-" + number, "\u2212" + number)) {
+            EntryRefused refusal =
+                    assertThrows(EntryRefused.class, () -> Entry.read(SIZE, "DDM", typed));
+            assertTrue(refusal.getMessage().contains("size"), refusal::getMessage);
+        }
     }
 
     @Property
@@ -145,6 +181,22 @@ class EntryLawsTest {
     @Provide
     Arbitrary<Double> fractions() {
         return Arbitraries.longs().map(bits -> bits / (double) (1L << 62) / 2);
+    }
+
+    /** Below what a DDM can be in any of the units. */
+    @Provide
+    Arbitrary<Double> sizes() {
+        return Arbitraries.longs().map(bits -> Math.abs(bits / (double) (1L << 62) / 2.1));
+    }
+
+    @Provide
+    Arbitrary<String> ddmUnits() {
+        return Arbitraries.of("", " DDM", " %", " ‰", " thousandths", " µA", " uA", " mA");
+    }
+
+    @Provide
+    Arbitrary<String> sides() {
+        return Arbitraries.of(" in the 150", " in the 90", " in 150 Hz", " in 90", " in the 60");
     }
 
     @Provide

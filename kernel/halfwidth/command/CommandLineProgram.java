@@ -32,6 +32,10 @@ public final class CommandLineProgram {
                 new CommandLine(new Root())
                         .setOut(out)
                         .setErr(err)
+                        .registerConverter(Assignment.class, Assignment::of)
+                        .registerConverter(ReadingsFile.class, ReadingsFile::of)
+                        .setParameterExceptionHandler(
+                                (wrong, typed) -> UsageError.explain(wrong, err))
                         .setExecutionExceptionHandler((e, line, parsed) -> explain(e, err))
                         .execute(arguments);
         out.flush();

@@ -22,6 +22,6 @@ final class Root implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Name a command.");
+        throw new ParameterException(spec.commandLine(), "Name a command: list, run or check.");
     }
 }

@@ -18,7 +18,6 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -51,23 +50,12 @@ final class RunPage implements Callable<Integer> {
     private Path jobFolder;
 
     @Option(
-            names = "--set",
-            paramLabel = "name=value",
-            description = "Fill in a field, as one would type it: --set \"smallestCut=1/8 in\".")
-    private Map<String, String> set = new LinkedHashMap<>();
-
-    @Option(
-            names = "--readings",
-            paramLabel = "NAME=FILE.csv",
-            description = "Fill in a table of readings from a CSV file.")
-    private Map<String, Path> readings = new LinkedHashMap<>();
-
-    @Option(
             names = "--out",
             paramLabel = "DIR",
             description = "Write results.csv and page.html into this folder.")
     private Path out;
 
+    @Mixin private Entered entered;
     @Mixin private Notebooks notebooks;
     @Mixin private Allowance allowance;
     @Spec private CommandSpec spec;
@@ -95,20 +83,12 @@ final class RunPage implements Callable<Integer> {
     }
 
     private Filled filled(Page page, Optional<Job> job) {
-        if (job.isEmpty() && set.isEmpty() && readings.isEmpty()) {
+        if (job.isEmpty() && entered.isEmpty()) {
             return Filled.example(page);
         }
-        Filled filled =
-                job.map(known -> known.filled(page, "").filled())
-                        .orElseGet(() -> Filled.none(page));
-        for (Map.Entry<String, String> field : set.entrySet()) {
-            filled = filled.with(field.getKey(), field.getValue());
-        }
-        for (Map.Entry<String, Path> table : readings.entrySet()) {
-            filled = filled.withReadings(table.getKey(), table.getValue());
-        }
-        Filled all = filled;
-        job.ifPresent(known -> known.keep(all, ""));
+        Filled known = job.map(kept -> kept.filled(page, "").filled()).orElseGet(() -> Filled.none(page));
+        Filled filled = entered.into(known);
+        job.ifPresent(kept -> kept.keep(filled, ""));
         return filled;
     }
 

@@ -9,8 +9,8 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -84,16 +84,9 @@ final class ValueView {
         if (value instanceof Record record) {
             return listed(List.of(record), 1);
         }
-        String text = words(value);
+        String text = CellView.plain(value);
         return new Shown.Words(
                 text.length() <= CHARACTERS ? text : text.substring(0, CHARACTERS) + " …");
-    }
-
-    /** The text of a value, or its kind where the text is a number that no two runs share. */
-    private static String words(Object value) {
-        String text = String.valueOf(value);
-        Class<?> kind = value.getClass();
-        return text.startsWith(kind.getName() + "@") ? kind.getSimpleName() : text;
     }
 
     /** Items of one record type as a table of its components, others as a table of one column. */
@@ -107,27 +100,16 @@ final class ValueView {
         if (!records) {
             return new Shown.Grid(
                     List.of("value"),
-                    items.stream().map(item -> Arrays.asList(cell(item))).toList(),
+                    items.stream()
+                            .map(item -> Collections.singletonList(CellView.of(item)))
+                            .toList(),
                     left);
         }
         RecordComponent[] components = items.get(0).getClass().getRecordComponents();
         return new Shown.Grid(
                 Arrays.stream(components).map(RecordComponent::getName).toList(),
-                items.stream().map(item -> row(item, components)).toList(),
+                items.stream().map(item -> CellView.row((Record) item)).toList(),
                 left);
-    }
-
-    private static List<Serializable> row(Object item, RecordComponent[] components) {
-        List<Serializable> row = new ArrayList<>();
-        for (RecordComponent component : components) {
-            try {
-                component.getAccessor().setAccessible(true);
-                row.add(cell(component.getAccessor().invoke(item)));
-            } catch (ReflectiveOperationException e) {
-                row.add(String.valueOf(e.getCause()));
-            }
-        }
-        return row;
     }
 
     private static Shown grid(List<Column<?>> columns) {
@@ -136,7 +118,7 @@ final class ValueView {
         for (int row = 0; row < Math.min(size, ROWS); row++) {
             List<Serializable> cells = new ArrayList<>();
             for (Column<?> column : columns) {
-                cells.add(column.isMissing(row) ? null : cell(item(column, row)));
+                cells.add(column.isMissing(row) ? null : CellView.of(item(column, row)));
             }
             rows.add(cells);
         }
@@ -148,43 +130,5 @@ final class ValueView {
         return column instanceof NumericColumn<?> numbers
                 ? (Object) numbers.getDouble(row)
                 : column.get(row);
-    }
-
-    private static Serializable cell(Object item) {
-        Shown shown = item == null ? new Shown.Nothing() : simple(item);
-        if (shown instanceof Shown.Real real) {
-            return Double.isFinite(real.value()) ? (Serializable) real.value() : Shown.NOT_A_NUMBER;
-        }
-        if (shown instanceof Shown.Whole whole) {
-            return (double) whole.value();
-        }
-        return shown instanceof Shown.Nothing ? null : within(item);
-    }
-
-    /** A value within a table, in few words: what is large has a step of its own. */
-    private static String within(Object item) {
-        if (item instanceof Optional<?> optional) {
-            return String.valueOf(cell(optional.orElse(null)));
-        }
-        if (item instanceof Estimate estimate) {
-            return String.format(
-                    Locale.ROOT, "%.6g ± %.2g", estimate.value(), estimate.standardUncertainty());
-        }
-        if (item instanceof Collection<?> items) {
-            return items.size() + " items";
-        }
-        if (item.getClass().isArray()) {
-            return Array.getLength(item) + " items";
-        }
-        return item instanceof Record record ? record.getClass().getSimpleName() : words(item);
-    }
-
-    private static Shown simple(Object item) {
-        boolean plain =
-                item instanceof Number
-                        || item instanceof Optional<?>
-                        || item instanceof OptionalDouble
-                        || item instanceof OptionalInt;
-        return plain ? of(item) : new Shown.Words("");
     }
 }

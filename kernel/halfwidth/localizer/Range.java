@@ -3,8 +3,8 @@ package halfwidth.localizer;
 /**
  * A closed range of values of one unit.
  *
- * @param least the lower end
- * @param most the upper end, at least {@code least}
+ * @param least the lower end (unit of the range)
+ * @param most the upper end (unit of the range), at least {@code least}
  */
 public record Range(double least, double most) {
 
@@ -21,7 +21,7 @@ public record Range(double least, double most) {
     /**
      * Tells whether a value lies in the range, its ends included.
      *
-     * @param value the value, of the range's unit
+     * @param value the value (unit of the range)
      * @return true if it does
      */
     public boolean contains(double value) {
@@ -31,7 +31,7 @@ public record Range(double least, double most) {
     /**
      * Returns how long the range is.
      *
-     * @return {@code most - least}, of the range's unit
+     * @return {@code most - least} (unit of the range)
      */
     public double width() {
         return most - least;

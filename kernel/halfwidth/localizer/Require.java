@@ -8,9 +8,9 @@ public final class Require {
      * Refuses NaN and infinity.
      *
      * @param name what the value is, for the message
-     * @param value the value
+     * @param value the value (unit of the value)
      * @param unit its unit, empty for a ratio
-     * @return the value
+     * @return the value (unit of the value)
      * @throws IllegalArgumentException if {@code value} is NaN or infinite
      */
     public static double finite(String name, double value, String unit) {
@@ -24,10 +24,10 @@ public final class Require {
      * Refuses what is not above a bound.
      *
      * @param name what the value is, for the message
-     * @param value the value
-     * @param bound the bound, itself refused
+     * @param value the value (unit of the value)
+     * @param bound the bound (unit of the value), itself refused
      * @param unit the unit of both, empty for a ratio
-     * @return the value
+     * @return the value (unit of the value)
      * @throws IllegalArgumentException if {@code value} is not finite or not above {@code bound}
      */
     public static double above(String name, double value, double bound, String unit) {
@@ -41,10 +41,11 @@ public final class Require {
      * Refuses what is outside a closed range.
      *
      * @param name what the value is, for the message
-     * @param value the value
-     * @param range the least and the most value allowed, both allowed themselves
+     * @param value the value (unit of the value)
+     * @param range the least and the most value allowed (unit of the value), both allowed
+     *     themselves
      * @param unit the unit of all, empty for a ratio
-     * @return the value
+     * @return the value (unit of the value)
      * @throws IllegalArgumentException if {@code value} is NaN or outside {@code range}
      */
     public static double within(String name, double value, Range range, String unit) {

@@ -6,8 +6,8 @@ import java.util.Optional;
 
 /**
  * One column of a table of readings, declared as {@code name [unit]}: {@code [DDM]} is a DDM entry,
- * {@code [text]} or no bracket is text, {@code [date]} a date, {@code [count]} a whole number,
- * {@code [choice A|B]} one of these words, any other unit a number.
+ * {@code [DDM size]} a size in DDM, {@code [text]} or no bracket is text, {@code [date]} a date,
+ * {@code [count]} a whole number, {@code [choice A|B]} one of these words, any other unit a number.
  *
  * @param name the column's name in the Tablesaw table
  * @param unit the unit of its numbers, "1" for plain ones; "" for words and dates

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  */
 record ColumnHeading(String name, Optional<String> bracket) {
     static final String EXPECTED =
-            " is no heading; expected a name with its unit, as in near [DDM], a [°], on [date],"
+            " is no heading; expected a name with its unit, as in near [DDM], step [DDM size], a [°], on [date],"
                     + " points [count], mark [text]";
 
     /** Neither separators of CSV files nor brackets can be part of a name. */
@@ -36,6 +36,9 @@ record ColumnHeading(String name, Optional<String> bracket) {
         String inBracket = bracket.orElse("text");
         if (inBracket.equals("DDM")) {
             return Optional.of(new Column(name, new Kind.Ddm(), inBracket));
+        }
+        if (inBracket.equals("DDM size")) {
+            return Optional.of(new Column(name, new Kind.DdmSize(), "DDM"));
         }
         if (inBracket.equals("count")) {
             return Optional.of(new Column(name, new Kind.Count(), "1"));

@@ -82,10 +82,10 @@ final class FieldReader {
                     "unit "
                             + Names.quoted(label)
                             + " is not known; expected as in mm, or 1 for none");
-        } else if (kind instanceof Kind.Ddm && !label.equals(DDM) && !label.equals("1")) {
-            wrong("unit " + label + " does not fit kind ddm; expected DDM or 1");
-        } else if (label.equals(DDM) && !(kind instanceof Kind.Ddm)) {
-            wrong("unit DDM does not fit this kind; expected kind ddm");
+        } else if (Kinds.isDdm(kind) && !label.equals(DDM) && !label.equals("1")) {
+            wrong("unit " + label + " does not fit a kind of DDM; expected DDM or 1");
+        } else if (label.equals(DDM) && !Kinds.isDdm(kind)) {
+            wrong("unit DDM does not fit this kind; expected kind ddm or ddm size");
         }
         return unit.map(Unit::label).orElse("");
     }

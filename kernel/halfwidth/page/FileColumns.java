@@ -58,8 +58,7 @@ record FileColumns(List<Integer> places, List<String> units, int width, List<Str
         if (same) {
             return "";
         }
-        boolean measured =
-                column.kind() instanceof Kind.Number || column.kind() instanceof Kind.Ddm;
+        boolean measured = column.kind() instanceof Kind.Number || Kinds.isDdm(column.kind());
         if (measured && Unit.find(stated).isPresent()) {
             return stated;
         }

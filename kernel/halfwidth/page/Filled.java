@@ -114,6 +114,18 @@ public record Filled(
         return new Filled(page, ordered, readings, example, where);
     }
 
+    /**
+     * A copy with the fields of a CSV file filled in, or filled in anew.
+     *
+     * @param file a CSV file with the header name,value and a line for each field, as typed; a
+     *     field without a value stays as it is
+     * @throws EntryRefused if the file cannot be read so, or the page has no such field or does not
+     *     accept its value, naming each by line
+     */
+    public Filled withInputs(Path file) {
+        return new InputsFile(file).into(this);
+    }
+
     private static List<String> names(List<Field> fields) {
         return fields.stream().map(Field::name).toList();
     }
@@ -135,7 +147,8 @@ public record Filled(
      *
      * @param name the table's name
      * @param file a CSV file with commas, semicolons or tabs, and a header: the table's columns in
-     *     any order, where a unit in brackets other than the declared one is converted
+     *     any order, where a unit in brackets other than the declared one is converted; lines above
+     *     it that begin with # are notes
      * @throws EntryRefused if the page has no such table, or the file cannot be read as it, naming
      *     each cell by line and column
      */

@@ -9,7 +9,8 @@ import java.util.Optional;
 
 /** The words by which a page names a kind of entry. */
 final class Kinds {
-    static final String EXPECTED = "expected number, count, ddm, choice A|B, text or date";
+    static final String EXPECTED =
+            "expected number, count, ddm, ddm size, choice A|B, array, array or none, text or date";
 
     private Kinds() {}
 
@@ -24,6 +25,9 @@ final class Kinds {
                     case "number" -> new Kind.Number();
                     case "count" -> new Kind.Count();
                     case "ddm" -> new Kind.Ddm();
+                    case "ddm size" -> new Kind.DdmSize();
+                    case "array" -> new Kind.Array(false);
+                    case "array or none" -> new Kind.Array(true);
                     case "text" -> new Kind.Text();
                     case "date" -> new Kind.Date();
                     default -> null;
@@ -41,8 +45,10 @@ final class Kinds {
 
     /** Whether an entry of this kind is compared with limits. */
     static boolean isNumeric(Kind kind) {
-        return kind instanceof Kind.Number
-                || kind instanceof Kind.Count
-                || kind instanceof Kind.Ddm;
+        return kind instanceof Kind.Number || kind instanceof Kind.Count || isDdm(kind);
+    }
+
+    static boolean isDdm(Kind kind) {
+        return kind instanceof Kind.Ddm || kind instanceof Kind.DdmSize;
     }
 }

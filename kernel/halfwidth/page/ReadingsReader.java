@@ -28,7 +28,7 @@ final class ReadingsReader {
     }
 
     List<List<Optional<Entry>>> file(Path file) {
-        List<CsvRow> lines = lines(file);
+        List<CsvRow> lines = FileText.rows(file);
         FileColumns columns = FileColumns.of(lines.get(0).cells(), table.columns());
         columns.problems()
                 .forEach(problem -> problems.add(place(file, lines.get(0)) + ": " + problem));
@@ -48,23 +48,6 @@ final class ReadingsReader {
 
     private static String place(Path file, CsvRow line) {
         return file + ":" + line.line();
-    }
-
-    private List<CsvRow> lines(Path file) {
-        String text;
-        try {
-            text = SourceText.withPlainLines(SourceText.read(file));
-        } catch (PageRefused refusal) {
-            throw new EntryRefused(refusal.getMessage());
-        }
-        List<CsvRow> lines =
-                CsvRow.read(
-                        text,
-                        1,
-                        FileColumns.format(text),
-                        (line, message) -> problems.add(file + ":" + line + ": " + message));
-        refuseIfAny();
-        return atLeastOne(lines, file.toString());
     }
 
     private static <T> List<T> atLeastOne(List<T> rows, String where) {

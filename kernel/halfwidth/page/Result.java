@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param source where the limits come from
  * @param uncertainty name of the page variable that holds its standard uncertainty
  * @param label what a technician reads beside it
+ * @param group the heading that it stands under, from the nearest row above that has a label alone;
+ *     "" if there is none
  */
 public record Result(
         int line,
@@ -23,4 +25,5 @@ public record Result(
         Optional<String> most,
         String source,
         Optional<String> uncertainty,
-        String label) {}
+        String label,
+        String group) {}

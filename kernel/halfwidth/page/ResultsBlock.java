@@ -1,8 +1,8 @@
 package halfwidth.page;
 
 import halfwidth.value.Unit;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /** Reads a {@code csv results} block. */
@@ -21,31 +21,46 @@ final class ResultsBlock {
 
     Part.Results read(Fence fence) {
         Sheet sheet = Sheet.read(fence, COLUMNS, REQUIRED, problems);
-        sheet.lines().forEach(line -> names.claim(line.line(), line.get("name")));
-        List<Result> results =
-                sheet.lines().stream().map(this::result).filter(Objects::nonNull).toList();
+        List<Result> results = new ArrayList<>();
+        String group = "";
+        for (Sheet.Line line : sheet.lines()) {
+            if (isHeading(line)) {
+                group = line.get("label");
+            } else {
+                names.claim(line.line(), line.get("name"));
+                result(line, group).ifPresent(results::add);
+            }
+        }
         return new Part.Results(fence.start(), results);
     }
 
-    private Result result(Sheet.Line line) {
+    /** Whether a row has a label alone, which then is the heading of those below it. */
+    private static boolean isHeading(Sheet.Line line) {
+        return line.find("label").isPresent()
+                && COLUMNS.stream().filter(column -> line.find(column).isPresent()).count() == 1;
+    }
+
+    private Optional<Result> result(Sheet.Line line, String group) {
         int before = problems.count();
         checkLabels(line);
         checkLimits(line);
         String unit = unit(line);
         int decimals = decimals(line);
         if (problems.count() > before) {
-            return null;
+            return Optional.empty();
         }
-        return new Result(
-                line.line(),
-                line.get("name"),
-                unit,
-                decimals,
-                line.find("least"),
-                line.find("most"),
-                line.get("source"),
-                line.find("uncertainty"),
-                line.get("label"));
+        return Optional.of(
+                new Result(
+                        line.line(),
+                        line.get("name"),
+                        unit,
+                        decimals,
+                        line.find("least"),
+                        line.find("most"),
+                        line.get("source"),
+                        line.find("uncertainty"),
+                        line.get("label"),
+                        group));
     }
 
     private void checkLabels(Sheet.Line line) {

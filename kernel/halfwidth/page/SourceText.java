@@ -14,6 +14,9 @@ import java.nio.file.Path;
 final class SourceText {
     private static final int MOST_BYTES = 2_000_000;
 
+    /** The line of a problem that is in none. */
+    private static final int WHOLE = 0;
+
     private SourceText() {}
 
     /**
@@ -27,14 +30,14 @@ final class SourceText {
         try {
             long size = Files.size(file);
             if (size > MOST_BYTES) {
-                problems.add(1, size + " bytes are too many; at most " + MOST_BYTES);
+                problems.add(WHOLE, size + " bytes are too many; at most " + MOST_BYTES);
             } else {
                 text = decoded(Files.readAllBytes(file), problems);
             }
         } catch (NoSuchFileException missing) {
-            problems.add(1, "there is no such file");
+            problems.add(WHOLE, "there is no such file");
         } catch (IOException unreadable) {
-            problems.add(1, "cannot be read: " + unreadable);
+            problems.add(WHOLE, "cannot be read: " + unreadable);
         }
         problems.refuseIfAny();
         return text;

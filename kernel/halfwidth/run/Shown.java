@@ -5,9 +5,6 @@ import java.util.List;
 
 /** A value as a step left it, in a form that can be shown without the class it had in the page. */
 public sealed interface Shown extends Serializable {
-    /** What stands in a table for a number that is none, as where an array has no reading. */
-    String NOT_A_NUMBER = "not a number";
-
     /** A finite floating-point number. */
     record Real(double value) implements Shown {}
 
@@ -28,7 +25,7 @@ public sealed interface Shown extends Serializable {
      *
      * @param columns the columns' names
      * @param rows the first rows' cells, numbers as {@code Double}, other values as {@code String},
-     *     a missing one as null
+     *     a missing one, as a number that is none, as null
      * @param left how many rows are not in {@code rows}
      */
     record Grid(List<String> columns, List<List<Serializable>> rows, int left) implements Shown {}

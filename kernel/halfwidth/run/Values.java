@@ -55,7 +55,9 @@ public record Values(Map<String, Serializable> given, boolean example) implement
 
     /** The class of the values of a kind. */
     static Class<?> type(Kind kind) {
-        if (kind instanceof Kind.Number || kind instanceof Kind.Ddm) {
+        if (kind instanceof Kind.Number
+                || kind instanceof Kind.Ddm
+                || kind instanceof Kind.DdmSize) {
             return Double.class;
         }
         if (kind instanceof Kind.Count) {

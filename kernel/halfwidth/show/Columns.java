@@ -15,7 +15,12 @@ final class Columns {
     private static final int LEAST_FIRST = 16;
     private static final int LEAST_TEXT = 36;
 
-    private record Row(List<String> cells, boolean isText, List<String> notes) {}
+    /** A row; one without cells is a heading, which its notes hold. */
+    private record Row(List<String> cells, boolean isText, List<String> notes) {
+        boolean hasCell(int column) {
+            return !cells.isEmpty() && (column == 0 || !isText);
+        }
+    }
 
     private final int width;
     private final String alignment;
@@ -38,6 +43,11 @@ final class Columns {
         add(List.of(label, text), true, notes);
     }
 
+    /** A heading of the rows below it, which takes no room of the columns. */
+    void heading(String words) {
+        rows.add(new Row(List.of(), false, List.of(Line.safe(words))));
+    }
+
     private void add(List<String> cells, boolean isText, List<String> notes) {
         rows.add(
                 new Row(
@@ -56,13 +66,16 @@ final class Columns {
 
     private int widest(int column) {
         return rows.stream()
-                .filter(row -> column == 0 || !row.isText())
+                .filter(row -> row.hasCell(column))
                 .mapToInt(row -> Line.width(row.cells().get(column)))
                 .max()
                 .orElse(0);
     }
 
     private List<String> lines(Row row, int[] widths) {
+        if (row.cells().isEmpty()) {
+            return Line.wrap("-- " + row.notes().get(0) + " --", width);
+        }
         List<String> label = Line.wrap(row.cells().get(0), widths[0]);
         List<String> beside = row.isText() ? text(row, widths[0]) : List.of(cells(row, widths));
         List<String> lines = new ArrayList<>();

@@ -9,6 +9,8 @@ import java.util.Optional;
 
 /** What was entered: inputs with how they were understood, and tables of readings. */
 record EntryTables(Sheet sheet, Html html) {
+    private static final int NARROW = 5;
+    private static final int LONG = 12;
 
     void inputs(Part.Inputs inputs) {
         Margin.open(html, "div", "block", inputs.line());
@@ -58,7 +60,7 @@ record EntryTables(Sheet sheet, Html html) {
         html.open(
                 "div",
                 "class",
-                "wide",
+                wide(table.columns().size(), readings.rows().size()),
                 "tabindex",
                 "0",
                 "role",
@@ -74,6 +76,11 @@ record EntryTables(Sheet sheet, Html html) {
             row(readings, row);
         }
         html.close().close().close().close().line();
+    }
+
+    /** The class of a table's box: a narrow and long one is printed in columns side by side. */
+    static String wide(int columns, int rows) {
+        return columns <= NARROW && rows > LONG ? "wide long" : "wide";
     }
 
     private void head(Column column) {

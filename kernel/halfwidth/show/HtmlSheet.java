@@ -106,6 +106,7 @@ public final class HtmlSheet {
             Margin.open(html, "p", "pointer", results.line());
             html.text("The results are at the top of this sheet: ");
             html.element("a", "Results", "href", "#results").text(".").close().line();
+            parts.plots();
         }
     }
 

@@ -10,7 +10,7 @@ record PageMarks(Sheet sheet) {
         String where = sheet.fileName() + "   " + Dates.words(sheet.stamp().ran());
         String example = sheet.example() ? "WORKED EXAMPLE – invented values" : "";
         return """
-                @page { margin: 16mm 12mm; font: 8pt sans-serif;
+                @page { size: A4; margin: 11mm 10mm 10mm; font: 7pt sans-serif;
                   @top-center { content: %s; font-weight: bold; }
                   @bottom-left { content: %s; }
                   @bottom-right { content: counter(page) " / " counter(pages); }

@@ -27,11 +27,24 @@ record ResultsTable(Sheet sheet, Html html) {
             html.element("th", head, "scope", "col");
         }
         html.close().close().open("tbody");
-        answers.forEach(answer -> row(answer, judged));
+        String group = "";
+        for (Answer answer : answers) {
+            if (!answer.result().group().equals(group)) {
+                group = answer.result().group();
+                heading(group, judged);
+            }
+            row(answer, judged);
+        }
         html.close().close();
         if (answers.stream().anyMatch(answer -> answer.uncertainty().isPresent())) {
             html.element("p", "± is one standard uncertainty.", "class", "small");
         }
+    }
+
+    private void heading(String group, boolean judged) {
+        html.open("tr", "class", "group");
+        html.element("th", group, "scope", "rowgroup", "colspan", judged ? "4" : "2");
+        html.close().line();
     }
 
     private void row(Answer answer, boolean judged) {

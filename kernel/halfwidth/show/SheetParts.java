@@ -68,16 +68,24 @@ public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
     }
 
     private static boolean isView(Ran ran) {
-        return ran.outcome() instanceof Outcome.Done done
-                && (done.value() instanceof Shown.Picture
-                        || done.value() instanceof Shown.Grid grid && !Values.isSeries(grid));
+        return Plots.isPlot(ran)
+                || ran.outcome() instanceof Outcome.Done done
+                        && done.value() instanceof Shown.Grid grid
+                        && !Values.isSeries(grid);
     }
 
     /** The plot or table that a step gave. */
     public void view(Ran ran) {
-        if (ran.outcome() instanceof Outcome.Done done) {
-            new ShownValue(html, pictures).write(ran.step(), done.value());
+        if (Plots.isPlot(ran)) {
+            new Plots(sheet, html, pictures).figure(ran);
+        } else if (ran.outcome() instanceof Outcome.Done done) {
+            new ShownValue(html).write(ran.step(), done.value());
         }
+    }
+
+    /** All plots of the page, to which its steps point. */
+    public void plots() {
+        new Plots(sheet, html, pictures).write();
     }
 
     /** What an input accepts, in words; "" if anything. */

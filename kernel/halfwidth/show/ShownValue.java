@@ -5,17 +5,17 @@ import halfwidth.run.Step;
 import java.io.Serializable;
 import java.util.List;
 
-/** A step's value: a number with its unit, a text, a table or a picture. */
-record ShownValue(Html html, Pictures pictures) {
+/** A step's value: a number with its unit, a text or a table. */
+record ShownValue(Html html) {
 
     void write(Step step, Shown value) {
         if (value instanceof Shown.Grid grid && Values.isSeries(grid)) {
             html.open("p", "class", "value").text(step.name() + " = ");
             html.element("strong", Values.series(grid, step.unit())).close();
+        } else if (value instanceof Shown.Grid grid && isRecord(grid)) {
+            record(step.name(), grid);
         } else if (value instanceof Shown.Grid grid) {
             table(step.name(), grid);
-        } else if (value instanceof Shown.Picture picture) {
-            picture(step, picture);
         } else if (!(value instanceof Shown.Nothing && step.name().isEmpty())) {
             html.open("p", "class", "value");
             if (!step.name().isEmpty()) {
@@ -25,9 +25,39 @@ record ShownValue(Html html, Pictures pictures) {
         }
     }
 
+    /** Whether a table is one row of several things, which reads better in a line. */
+    private static boolean isRecord(Shown.Grid grid) {
+        return grid.rows().size() == 1 && grid.left() == 0;
+    }
+
+    private void record(String name, Shown.Grid grid) {
+        html.open("p", "class", "value").text(name.isEmpty() ? "" : name + " = ");
+        List<Serializable> cells = grid.rows().get(0);
+        for (int i = 0; i < cells.size(); i++) {
+            html.text(i == 0 ? "" : "; ").text(grid.columns().get(i) + " ");
+            html.element("strong", cell(cells.get(i)));
+        }
+        html.close();
+    }
+
+    private static String cell(Serializable cell) {
+        return cell == null
+                ? "–"
+                : cell instanceof Double number ? Numbers.brief(number) : cell.toString();
+    }
+
     private void table(String name, Shown.Grid grid) {
         String label = name.isEmpty() ? "Table" : name;
-        html.open("div", "class", "wide", "tabindex", "0", "role", "region", "aria-label", label);
+        html.open(
+                "div",
+                "class",
+                EntryTables.wide(grid.columns().size(), grid.rows().size()),
+                "tabindex",
+                "0",
+                "role",
+                "region",
+                "aria-label",
+                label);
         html.open("table", "class", "grid").element("caption", label);
         html.open("thead").open("tr");
         grid.columns().forEach(column -> html.element("th", column, "scope", "col"));
@@ -45,22 +75,10 @@ record ShownValue(Html html, Pictures pictures) {
         for (Serializable cell : cells) {
             if (cell == null) {
                 EntryTables.missing(html, "number");
-            } else if (cell instanceof Double number) {
-                html.element("td", Numbers.brief(number), "class", "number");
             } else {
-                html.element("td", cell.toString(), "class", "words");
+                html.element(
+                        "td", cell(cell), "class", cell instanceof Double ? "number" : "words");
             }
-        }
-        html.close();
-    }
-
-    private void picture(Step step, Shown.Picture picture) {
-        String source = pictures.source(step, picture);
-        html.open("figure", "tabindex", "0", "aria-label", picture.title());
-        if (source.isEmpty()) {
-            html.element("figcaption", picture.description());
-        } else {
-            html.single("img", "src", source, "alt", picture.description());
         }
         html.close();
     }

@@ -16,7 +16,27 @@ record StepList(Sheet sheet, Html html, Pictures pictures) {
             Margin.open(html, "div", "block", part.line());
             html.open("pre").element("code", part.code()).close().close().line();
         }
-        steps.forEach(this::step);
+        List<Ran> imports = steps.stream().takeWhile(StepList::isImport).toList();
+        html.open("div", "class", "steps").line();
+        if (!imports.isEmpty()) {
+            imports(imports);
+        }
+        steps.stream().skip(imports.size()).forEach(this::step);
+        html.close().line();
+    }
+
+    /** Whether a step imports names, and did so without a word. */
+    private static boolean isImport(Ran ran) {
+        return ran.step().code().startsWith("import ") && ran.outcome() instanceof Outcome.Done;
+    }
+
+    private void imports(List<Ran> imports) {
+        Margin.open(html, "section", "step imports", imports.get(0).step().line());
+        String code =
+                imports.stream()
+                        .map(ran -> ran.step().code().strip())
+                        .collect(Collectors.joining("\n"));
+        html.open("pre").element("code", code).close().close().line();
     }
 
     /** The steps or checks whose first line lies in a block of the page. */
@@ -34,7 +54,11 @@ record StepList(Sheet sheet, Html html, Pictures pictures) {
         html.open("pre").element("code", step.code().strip()).close();
         note(step);
         html.close();
-        outcome(step, ran.outcome());
+        if (Plots.isPlot(ran)) {
+            new Plots(sheet, html, pictures).pointer(ran);
+        } else {
+            outcome(step, ran.outcome());
+        }
         html.close().line();
     }
 
@@ -50,7 +74,7 @@ record StepList(Sheet sheet, Html html, Pictures pictures) {
 
     private void outcome(Step step, Outcome outcome) {
         if (outcome instanceof Outcome.Done done) {
-            new ShownValue(html, pictures).write(step, done.value());
+            new ShownValue(html).write(step, done.value());
             if (!done.printed().isBlank()) {
                 html.element("pre", done.printed().stripTrailing(), "class", "printed");
             }

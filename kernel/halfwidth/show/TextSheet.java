@@ -100,7 +100,12 @@ public final class TextSheet {
         section("RESULTS");
         boolean judged = Answer.anyLimits(answers);
         Columns columns = new Columns(WIDTH - 2, "lrllll");
+        String group = "";
         for (Answer answer : answers) {
+            if (!answer.result().group().equals(group)) {
+                group = answer.result().group();
+                columns.heading(group);
+            }
             List<String> notes = List.of(answer.ruling().why());
             if (answer.isText()) {
                 columns.text(answer.result().label(), answer.shownValue(), notes);

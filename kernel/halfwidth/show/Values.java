@@ -10,6 +10,9 @@ final class Values {
     /** What is shown for a value that a step left out on purpose, as an empty optional. */
     static final String NONE = "none";
 
+    /** What stands for a number that is missing. */
+    private static final String MISSING = "–";
+
     /** More numbers than this are not all written out in a line. */
     private static final int SERIES = 8;
 
@@ -39,16 +42,16 @@ final class Values {
 
     /** Whether a table is no more than a row of numbers, as an array is, some of them missing. */
     static boolean isSeries(Shown.Grid grid) {
-        return grid.columns().equals(List.of("value"))
+        return grid.columns().size() == 1
                 && grid.rows().stream().allMatch(row -> isNumber(row.get(0)));
     }
 
     private static boolean isNumber(Serializable cell) {
-        return cell instanceof Double || Shown.NOT_A_NUMBER.equals(cell);
+        return cell == null || cell instanceof Double;
     }
 
     private static String number(Serializable cell) {
-        return cell instanceof Double number ? Numbers.brief(number) : cell.toString();
+        return cell instanceof Double number ? Numbers.brief(number) : MISSING;
     }
 
     /** The first numbers of a series and the last, as in {@code 0, 1.5, … 2.25 in (41 values)}. */

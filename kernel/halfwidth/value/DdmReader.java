@@ -8,19 +8,50 @@ import java.util.regex.Pattern;
 
 /** Reads a DDM by tone, as a ratio, in thousandths or as the indicator current it gives. */
 final class DdmReader {
-    static final String WAYS =
-            "thousandths by tone, as in 155 in the 150 or 155 in the 90;"
-                    + " a ratio below 1, as in 0.155 or -0.155 (positive where 150 Hz predominates);"
-                    + " thousandths, as in -155 ‰; or the current, as in -150 µA";
+    private static final DdmReader SIGNED =
+            new DdmReader(
+                    "thousandths by tone, as in 155 in the 150 or 155 in the 90;"
+                            + " a ratio below 1, as in 0.155 or -0.155 (positive where 150 Hz"
+                            + " predominates); thousandths, as in -155 ‰; or the current, as in"
+                            + " -150 µA");
+    private static final DdmReader SIZE =
+            new DdmReader(
+                    "it without tone and sign: a ratio below 1, as in 0.001; thousandths, as in"
+                            + " 1 ‰; or the current, as in 1 µA");
 
     private static final Pattern BY_TONE =
             Pattern.compile("(.*?) in (?:the )?([\\d.,]+)(?: ?Hz)?", Pattern.CASE_INSENSITIVE);
     private static final Unit MICROAMPERE = Unit.of("µA");
+    private static final Unit DDM = Unit.of("DDM");
 
-    private DdmReader() {}
+    private final String ways;
 
+    private DdmReader(String ways) {
+        this.ways = ways;
+    }
+
+    /** Reads which tone predominates and by how much. */
     static Entry read(String typed) {
+        double ddm = SIGNED.value(Figure.plain(typed));
+        return new Entry(typed, ddm, understood(ddm));
+    }
+
+    /** Reads how large a step, a tolerance or an uncertainty is. */
+    static Entry size(String typed) {
         String text = Figure.plain(typed);
+        if (BY_TONE.matcher(text).matches()) {
+            throw SIZE.refused(text + " names a tone, and a size has none");
+        }
+        if (text.startsWith("-")) {
+            throw SIZE.refused(text + " has a minus sign, and a size is never negative");
+        }
+        double size = SIZE.value(text);
+        String shown = Decimal.brief(size) + " DDM";
+        boolean asTyped = Unit.find(SIZE.figure(text).rest()).map(DDM::equals).orElse(true);
+        return new Entry(typed, size, asTyped ? shown : shown + " (" + text + " typed)");
+    }
+
+    private double value(String text) {
         Matcher byTone = BY_TONE.matcher(text);
         double ddm =
                 byTone.matches()
@@ -29,18 +60,18 @@ final class DdmReader {
         if (Math.abs(ddm) > 1) {
             throw refused(text + " is more than 1, the most a DDM can be");
         }
-        return new Entry(typed, ddm, understood(ddm));
+        return ddm;
     }
 
-    private static Figure figure(String text) {
-        Figure figure = Figure.first(text, () -> WAYS);
+    private Figure figure(String text) {
+        Figure figure = Figure.first(text, () -> ways);
         if (figure.fraction()) {
             throw refused(text + " is a common fraction");
         }
         return figure;
     }
 
-    private static double byTone(String text, String amount, String tone) {
+    private double byTone(String text, String amount, String tone) {
         if (!tone.equals("150") && !tone.equals("90")) {
             throw refused("tone " + tone + " in " + text + " must be 150 or 90 [Hz]");
         }
@@ -56,7 +87,7 @@ final class DdmReader {
         return tone.equals("150") || size == 0 ? size : -size;
     }
 
-    private static double signed(String text, Figure figure) {
+    private double signed(String text, Figure figure) {
         if (!figure.rest().isEmpty()) {
             return withUnit(text, figure);
         }
@@ -70,7 +101,7 @@ final class DdmReader {
         return figure.value().movePointLeft(3).doubleValue();
     }
 
-    private static double withUnit(String text, Figure figure) {
+    private double withUnit(String text, Figure figure) {
         Unit unit =
                 Unit.find(figure.rest())
                         .orElseThrow(() -> refused(figure.rest() + " in " + text + " is unknown"));
@@ -83,7 +114,7 @@ final class DdmReader {
         if (unit.equals(Unit.of("%"))) {
             return figure.value().movePointLeft(2).doubleValue();
         }
-        if (unit.equals(Unit.of("DDM"))) {
+        if (unit.equals(DDM)) {
             return figure.value().doubleValue();
         }
         throw refused(figure.rest() + " is typed where DDM is expected");
@@ -97,7 +128,7 @@ final class DdmReader {
                 + String.format(Locale.ROOT, " (%.1f µA)", Ddm.toMicroamps(ddm));
     }
 
-    private static EntryRefused refused(String wrong) {
-        return new EntryRefused(wrong + "; type " + WAYS);
+    private EntryRefused refused(String wrong) {
+        return new EntryRefused(wrong + "; type " + ways);
     }
 }

@@ -27,11 +27,17 @@ public record Entry(String typed, Serializable value, String understood) {
         if (kind instanceof Kind.Ddm) {
             return DdmReader.read(typed);
         }
+        if (kind instanceof Kind.DdmSize) {
+            return DdmReader.size(typed);
+        }
         if (kind instanceof Kind.Count) {
             return WordReader.count(unit, typed);
         }
         if (kind instanceof Kind.Choice choice) {
             return WordReader.choice(choice.options(), typed);
+        }
+        if (kind instanceof Kind.Array array) {
+            return ArrayReader.read(array, typed);
         }
         return kind instanceof Kind.Date ? DateReader.read(typed) : WordReader.text(typed);
     }

@@ -13,12 +13,24 @@ public sealed interface Kind {
     /** A DDM, by tone, as a ratio, in thousandths or in µA; {@code double}, a signed ratio. */
     record Ddm() implements Kind {}
 
+    /**
+     * A size in DDM, such as a step or a tolerance; {@code double}, a ratio that is never negative.
+     */
+    record DdmSize() implements Kind {}
+
     /** One of several words; {@code String}. */
     record Choice(List<String> options) implements Kind {
         public Choice {
             options = List.copyOf(options);
         }
     }
+
+    /**
+     * An array of antennas, by the name of a shipped one or the path of a file; {@code String}.
+     *
+     * @param orNone whether {@code none} may be typed instead
+     */
+    record Array(boolean orNone) implements Kind {}
 
     /** Any text; {@code String}. */
     record Text() implements Kind {}

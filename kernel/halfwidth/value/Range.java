@@ -1,6 +1,7 @@
 package halfwidth.value;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The values a field accepts.
@@ -37,11 +38,39 @@ public record Range(Optional<Double> least, Optional<Double> most, String unit) 
             throw new IllegalArgumentException(
                     "value " + entry.value() + " must be a number, to be compared with limits");
         }
-        double value = number.doubleValue();
-        if (value < least.orElse(value) || value > most.orElse(value)) {
-            throw new EntryRefused(entry.understood() + " must be " + limits());
+        if (!holds(number.doubleValue())) {
+            throw new EntryRefused(entry.understood() + " must be " + limits() + advice(entry));
         }
         return entry;
+    }
+
+    private boolean holds(double value) {
+        return value >= least.orElse(value) && value <= most.orElse(value);
+    }
+
+    /** What to type if another unit was meant, as it may be where the value is far outside. */
+    private String advice(Entry outside) {
+        String text = Figure.plain(outside.typed());
+        if (!(outside.value() instanceof Double value)
+                || holds(value / 2)
+                || holds(value * 2)
+                || !Figure.first(text, () -> unit).rest().isEmpty()) {
+            return "";
+        }
+        String fitting =
+                Unit.of(unit).alternatives().stream()
+                        .filter(other -> holdsIn(other, value))
+                        .map(other -> text + " " + other)
+                        .collect(Collectors.joining(" or "));
+        return fitting.isEmpty() ? "" : "; if another unit was meant, type it: " + fitting;
+    }
+
+    private boolean holdsIn(String other, double value) {
+        try {
+            return holds(Unit.of(other).convert(value, Unit.of(unit)));
+        } catch (IllegalArgumentException tooLarge) {
+            return false;
+        }
     }
 
     private String limits() {

@@ -40,7 +40,7 @@ public record CarrierField(Complex csb, Complex sbo, double depth) {
      * <p>To the first order in S/C: it holds while the sum of sidebands stays below the carrier,
      * which {@link #overmodulated()} tells.
      *
-     * @return the DDM (1)
+     * @return the DDM (DDM)
      * @throws IllegalArgumentException if the carrier vanishes here
      */
     public double ddm() {
@@ -50,7 +50,7 @@ public record CarrierField(Complex csb, Complex sbo, double depth) {
     /**
      * Returns the part of the sidebands that a receiver does not see: 2 (S/C) sin φ.
      *
-     * @return the quadrature part, on the scale of the DDM (1)
+     * @return the quadrature part, on the scale of the DDM (DDM)
      * @throws IllegalArgumentException if the carrier vanishes here
      */
     public double quadrature() {

@@ -21,7 +21,7 @@ public final class ChebyshevTaper {
      *
      * @param elements how many, N (1), 2 to 100
      * @param sidelobes how far every sidelobe is below the main lobe (dB), 1 to 120
-     * @return the amplitudes from one end to the other, the strongest 1
+     * @return the amplitudes from one end to the other (1), the strongest 1
      * @throws IllegalArgumentException if an argument is outside its range
      */
     public static double[] amplitudes(int elements, double sidelobes) {

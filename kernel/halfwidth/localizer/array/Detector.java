@@ -57,8 +57,8 @@ public enum Detector {
     /**
      * Returns the share of the first carrier in what is read; the second has the rest of 1.
      *
-     * @param first amplitude A of the first carrier's field, at least 0
-     * @param second amplitude B of the second's, on the same scale
+     * @param first amplitude A of the first carrier's field (1), at least 0
+     * @param second amplitude B of the second's (1), on the same scale
      * @return the weight w<sub>A</sub> (1), 0 to 1
      * @throws IllegalArgumentException if an amplitude is negative or not finite, or both are 0
      */
@@ -71,9 +71,9 @@ public enum Detector {
      * Returns the mean output of the detector, which an automatic gain control and a level display
      * follow.
      *
-     * @param first amplitude of the first carrier's field, at least 0
-     * @param second amplitude of the second's, on the same scale
-     * @return the mean, on the same scale
+     * @param first amplitude of the first carrier's field (1), at least 0
+     * @param second amplitude of the second's (1), on the same scale
+     * @return the mean (1), on the same scale
      * @throws IllegalArgumentException if an amplitude is negative or not finite, or both are 0
      */
     public double meanOutput(double first, double second) {

@@ -11,7 +11,7 @@ import java.util.Set;
 /**
  * A change in what feeds one element: an error, a failure, or a cable cut.
  *
- * @param element its number, counting the array's list from 1
+ * @param element its number (1), counting the array's list from 1
  * @param paths which of its feeds change
  * @param amplitudeFactor new over old amplitude (1), 0 to 100
  * @param phaseAdvance how far the phase moves ahead (deg), negative to delay
@@ -38,7 +38,7 @@ public record Fault(int element, Set<FeedPath> paths, double amplitudeFactor, do
     /**
      * Returns an element that radiates nothing at all.
      *
-     * @param element its number, from 1
+     * @param element its number (1), from 1
      * @return the fault
      */
     public static Fault deadElement(int element) {
@@ -48,7 +48,7 @@ public record Fault(int element, Set<FeedPath> paths, double amplitudeFactor, do
     /**
      * Returns an element all of whose feeds are stronger or weaker than designed.
      *
-     * @param element its number, from 1
+     * @param element its number (1), from 1
      * @param decibels 20 log10 of new over old amplitude (dB)
      * @return the fault
      */
@@ -60,7 +60,7 @@ public record Fault(int element, Set<FeedPath> paths, double amplitudeFactor, do
     /**
      * Returns an element all of whose feeds are ahead of or behind the design.
      *
-     * @param element its number, from 1
+     * @param element its number (1), from 1
      * @param advance how far ahead (deg), negative to delay
      * @return the fault
      */
@@ -71,7 +71,7 @@ public record Fault(int element, Set<FeedPath> paths, double amplitudeFactor, do
     /**
      * Returns an element whose cable was cut shorter, which advances it by β · length.
      *
-     * @param element its number, from 1
+     * @param element its number (1), from 1
      * @param length how much was cut off (m), 0 to 100
      * @param cable the cable
      * @return the fault

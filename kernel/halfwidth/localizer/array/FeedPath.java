@@ -22,7 +22,7 @@ public enum FeedPath {
     /**
      * Returns which carrier it belongs to.
      *
-     * @return index in the array's list of carriers, 0 for course, 1 for clearance
+     * @return index in the array's list of carriers (1), 0 for course, 1 for clearance
      */
     public int carrier() {
         return carrier;

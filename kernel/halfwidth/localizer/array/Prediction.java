@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * What a receiver reads at one place, and what it is made of.
  *
- * @param ddm the DDM of all carriers together (1)
+ * @param ddm the DDM of all carriers together (DDM)
  * @param sdm the sum of the depths of all carriers together (1)
  * @param amplitude the mean output of the detector (1), on the scale of the currents and, near the
  *     array, as if the distance to its centre were the far field's

@@ -29,7 +29,7 @@ public final class CutRecord {
      * @param line what the line is called
      * @param before all that was cut from it at the row before (m)
      * @param now all that was cut from it at this row (m)
-     * @param row the number of this row, from 1
+     * @param row the number of this row (1), from 1
      * @throws IllegalArgumentException if {@code now} is below {@code before}
      */
     public static void checkGrows(String line, double before, double now, int row) {

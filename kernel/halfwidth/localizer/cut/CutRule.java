@@ -78,7 +78,7 @@ public record CutRule(double smallestCut, double targetPhase, double firstFracti
      *
      * @param remaining all that is to be cut (m), negative on the line that counts as negative
      * @param phase the phase it stands for (deg)
-     * @param lastDirection +1 or -1, the line last cut
+     * @param lastDirection +1 or -1 (1), the line last cut
      * @return the cut to make, {@link CutVerdict#OVERSHOT} when it changes lines
      * @throws IllegalArgumentException if the last direction is neither +1 nor -1
      */

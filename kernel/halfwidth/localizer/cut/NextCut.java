@@ -7,8 +7,8 @@ import java.util.Locale;
  * The next cut of a line, or why there is none.
  *
  * @param verdict whether to cut, and if not, why
- * @param direction +1 when the line whose cut counts as positive is to be cut, -1 when the other
- *     is, 0 when none is
+ * @param direction (1): +1 when the line whose cut counts as positive is to be cut, -1 when the
+ *     other is, 0 when none is
  * @param length what to cut now (m), a whole number of the tool's steps, 0 when none is cut
  * @param remaining all that is left to cut on the line that {@code direction} names (m), with its
  *     standard uncertainty

@@ -32,7 +32,7 @@ public final class PhaseLength {
      * Refuses a phase constant that no line in the localizer band has.
      *
      * @param phaseConstant β (deg/m)
-     * @return the phase constant
+     * @return the phase constant (deg/m)
      * @throws IllegalArgumentException if it is not above 0 and at most 1000 deg/m
      */
     public static Estimate checkedPhaseConstant(Estimate phaseConstant) {

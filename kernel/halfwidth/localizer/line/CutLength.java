@@ -60,7 +60,7 @@ public record CutLength(double metres) {
     /**
      * Returns the whole sixteenths of an inch in the length.
      *
-     * @return the sixteenths (1/16 in), rounded down
+     * @return the number of sixteenths (1), rounded down
      */
     public int sixteenths() {
         return (int) Math.floor(inches() * SIXTEENTHS + ROUNDING);

@@ -25,7 +25,7 @@ public enum Measurement {
     /**
      * Returns the electrical length that makes one whole turn of the reading.
      *
-     * @return 360 through, 180 one-port (deg of electrical length)
+     * @return 360 through, 180 one-port (deg)
      */
     public double ambiguity() {
         return 360.0 / passes;

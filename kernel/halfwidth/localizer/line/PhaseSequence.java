@@ -18,7 +18,7 @@ public final class PhaseSequence {
     /**
      * Joins readings in their order.
      *
-     * @param readings what the analyser shows (deg of reading), at least 1; any whole turns
+     * @param readings what the analyser shows (deg), at least 1; any whole turns
      * @return the sequence; its first value is the first reading
      * @throws IllegalArgumentException if there is no reading or one is not finite
      */
@@ -38,7 +38,7 @@ public final class PhaseSequence {
     /**
      * Returns the joined readings.
      *
-     * @return the phases (deg of reading), as many as there were readings
+     * @return the phases (deg), as many as there were readings
      */
     public double[] joined() {
         return joined.clone();
@@ -51,7 +51,7 @@ public final class PhaseSequence {
      * sees twice the length.
      *
      * @param measurement how the phases were measured
-     * @return the changes (deg of electrical length), positive where the line delays more
+     * @return the changes (deg), positive where the line delays more
      */
     public double[] electricalChanges(Measurement measurement) {
         double[] changes = new double[joined.length];
@@ -64,9 +64,8 @@ public final class PhaseSequence {
     /**
      * Returns the steps that may have hidden a turn: those near half a turn, either way round.
      *
-     * @param margin how near (deg of reading), 0 to 180: what the readings and a known trend leave
-     *     open
-     * @return for each doubtful step the place of the reading it leads to, counted from 0
+     * @param margin how near (deg), 0 to 180: what the readings and a known trend leave open
+     * @return for each doubtful step the place of the reading it leads to (1), counted from 0
      * @throws IllegalArgumentException if {@code margin} is outside 0 to 180
      */
     public List<Integer> doubtfulSteps(double margin) {
@@ -83,7 +82,7 @@ public final class PhaseSequence {
     /**
      * Returns the largest step; at half a turn nothing tells which way round it went.
      *
-     * @return its size (deg of reading), 0 to 180; 0 for a single reading
+     * @return its size (deg), 0 to 180; 0 for a single reading
      */
     public double largestStep() {
         double largest = 0;

@@ -28,8 +28,8 @@ public final class PhaseSlope {
      *
      * @param frequencies where the phases were read (Hz), at least 3, not all the same, in the
      *     order of the readings
-     * @param readings what the analyser shows (deg of reading); joined here, so neighbours must lie
-     *     within half a turn: see {@link PhaseSequence#largestStep()}
+     * @param readings what the analyser shows (deg); joined here, so neighbours must lie within
+     *     half a turn: see {@link PhaseSequence#largestStep()}
      * @param measurement how the phases were measured
      * @return the slope
      * @throws IllegalArgumentException if the columns make no line, or the phase does not fall as
@@ -85,7 +85,7 @@ public final class PhaseSlope {
     /**
      * Returns how far the phases scatter about the line.
      *
-     * @return the standard deviation (deg of reading)
+     * @return the standard deviation (deg)
      */
     public double residualDeviation() {
         return fit.residualDeviation();
@@ -95,7 +95,7 @@ public final class PhaseSlope {
      * Counts the turns of a phase that was read at one frequency.
      *
      * @param frequency where it was read (Hz)
-     * @param reading what the analyser showed, with its standard uncertainty (deg of reading)
+     * @param reading what the analyser showed, with its standard uncertainty (deg)
      * @param coverageFactor how many standard uncertainties to allow (1), above 0: 2 leaves one
      *     true count in twenty out, 3 one in three hundred
      * @return the count, and whether it can be told

@@ -26,8 +26,8 @@ public record TrialCut(Estimate phaseConstant, double frequency) {
      * Takes the phase constant from one cut.
      *
      * @param removed the length cut off, with the uncertainty of the rule (m), above 0
-     * @param readingChange how far the reading rose by it, with its uncertainty (deg of reading),
-     *     above 0: whole turns must be included
+     * @param readingChange how far the reading rose by it, with its uncertainty (deg), above 0:
+     *     whole turns must be included
      * @param measurement how the phases were measured
      * @param frequency where they were read (Hz)
      * @return the phase constant
@@ -51,7 +51,7 @@ public record TrialCut(Estimate phaseConstant, double frequency) {
      *
      * @param removed the total cut off before each reading (m), at least 3, not all the same; 0 for
      *     the reading before the first cut
-     * @param readings what the analyser showed (deg of reading); joined here
+     * @param readings what the analyser showed (deg); joined here
      * @param measurement how the phases were measured
      * @param frequency where they were read (Hz)
      * @return the phase constant, its uncertainty from the scatter

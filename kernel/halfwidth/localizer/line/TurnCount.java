@@ -47,8 +47,8 @@ public record TurnCount(
     /**
      * Returns every number of turns that the slope and the reading allow together.
      *
-     * @return the turns within {@code coverageFactor} standard uncertainties, from the least; none
-     *     if the two disagree
+     * @return the turns within {@code coverageFactor} standard uncertainties (1), from the least;
+     *     none if the two disagree
      */
     public List<Long> possibleTurns() {
         List<Long> possible = new ArrayList<>();

@@ -25,10 +25,10 @@ import java.util.function.ToDoubleFunction;
  * and |δ1| are together below half a turn; a pair that is farther off has to be brought nearer by
  * measuring its returns first.
  *
- * @param without d0, the reading without the adapter (1), positive where 150 Hz predominates
- * @param with d1, the reading with it (1)
+ * @param without d0, the reading without the adapter (DDM), positive where 150 Hz predominates
+ * @param with d1, the reading with it (DDM)
  * @param adapter the adapter and the side it was put into
- * @param resolution the step in which the receiver shows DDM (1)
+ * @param resolution the step in which the receiver shows DDM (DDM)
  */
 public record AdapterTrial(double without, double with, Adapter adapter, double resolution) {
     static final Range READINGS = new Range(-1, 1);
@@ -82,7 +82,7 @@ public record AdapterTrial(double without, double with, Adapter adapter, double 
      * Returns the sensitivity of the pair: K = −(d1 − d0)(1 − tτ)/(τ (1 + t²)), from the difference
      * of the two readings.
      *
-     * @return K (1), positive for a pair fed as usual
+     * @return K (DDM), positive for a pair fed as usual
      */
     public Estimate sensitivity() {
         return propagated(

@@ -40,7 +40,7 @@ public enum ArraySide {
     /**
      * Returns the side that is too long for an excess of this sign.
      *
-     * @param excess anything of the sign of the excess δ
+     * @param excess anything of the sign of the excess δ (unit of the value)
      * @return the 150 Hz side for a positive value, the 90 Hz side for a negative one
      * @throws IllegalArgumentException if the value is NaN
      */

@@ -43,7 +43,7 @@ public record Composite(List<PairReturn> pairs) {
     /**
      * Predicts the composite reading.
      *
-     * @return the reading (1), positive where 150 Hz predominates; its uncertainty to first order
+     * @return the reading (DDM), positive where 150 Hz predominates; its uncertainty to first order
      *     from the phases of all pairs (JCGM 100:2008, equation (10))
      */
     public Estimate reading() {
@@ -81,7 +81,7 @@ public record Composite(List<PairReturn> pairs) {
      * Returns how far a measured reading is from the predicted one, in standard uncertainties of
      * the difference; above 2 something else is at work than the pairs' phases.
      *
-     * @param measured the composite reading (1) with its standard uncertainty
+     * @param measured the composite reading (DDM) with its standard uncertainty
      * @return |measured − predicted|/√(u² + u²) (1)
      * @throws IllegalArgumentException if neither has any uncertainty
      */

@@ -8,8 +8,8 @@ import halfwidth.localizer.signal.Ddm;
  * A shift of the course line at which the monitor has to alarm, as a reading.
  *
  * @param metres the shift at the reference datum (m), above 0
- * @param displacementSensitivity DDM for each metre at the datum (1/m), above 0
- * @param mostDdm a DDM that the alarm must not exceed whatever the metres give (1), above 0
+ * @param displacementSensitivity DDM for each metre at the datum (DDM/m), above 0
+ * @param mostDdm a DDM that the alarm must not exceed whatever the metres give (DDM), above 0
  */
 public record CourseShift(double metres, double displacementSensitivity, double mostDdm) {
     /** Far beyond any sector: tells a slip of the unit. */
@@ -35,7 +35,7 @@ public record CourseShift(double metres, double displacementSensitivity, double 
      * Takes a limit that is stated in metres only.
      *
      * @param metres the shift at the reference datum (m)
-     * @param displacementSensitivity DDM for each metre at the datum (1/m)
+     * @param displacementSensitivity DDM for each metre at the datum (DDM/m)
      * @return the shift
      * @throws IllegalArgumentException as the record does
      */
@@ -47,7 +47,7 @@ public record CourseShift(double metres, double displacementSensitivity, double 
      * Returns the shift as a DDM on the course line: metres × displacement sensitivity, or the
      * greatest DDM where that is smaller.
      *
-     * @return the DDM to induce either way (1), positive
+     * @return the DDM to induce either way (DDM), positive
      */
     public double ddm() {
         return Math.min(metres * displacementSensitivity, mostDdm);
@@ -74,8 +74,8 @@ public record CourseShift(double metres, double displacementSensitivity, double 
     /**
      * Returns the readings of the course monitor at the two alarm points: normal ± {@link #ddm()}.
      *
-     * @param normalReading the monitor's reading on the normal course (1)
-     * @return the reading shifted towards 90 Hz, and that shifted towards 150 Hz (1)
+     * @param normalReading the monitor's reading on the normal course (DDM)
+     * @return the reading shifted towards 90 Hz, and that shifted towards 150 Hz (DDM)
      * @throws IllegalArgumentException if the reading is not -1 to 1
      */
     public Range readings(double normalReading) {

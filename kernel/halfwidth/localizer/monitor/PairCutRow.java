@@ -8,7 +8,7 @@ import halfwidth.localizer.Require;
  *
  * @param cut150 all that has been cut from the 150 Hz side's return so far (m), at least 0
  * @param cut90 all that has been cut from the 90 Hz side's return so far (m), at least 0
- * @param reading the pair's DDM then (1), positive where 150 Hz predominates
+ * @param reading the pair's DDM then (DDM), positive where 150 Hz predominates
  */
 public record PairCutRow(double cut150, double cut90, double reading) {
     /** Several turns of any line: a larger number is a slip of the unit (m). */
@@ -28,7 +28,7 @@ public record PairCutRow(double cut150, double cut90, double reading) {
      *
      * @param side the side that was cut
      * @param totalCut all that has been cut from it so far (m)
-     * @param reading the pair's DDM then (1)
+     * @param reading the pair's DDM then (DDM)
      * @return the row, with nothing cut from the other side
      * @throws IllegalArgumentException if the side is NEITHER, or as the record does
      */

@@ -39,7 +39,7 @@ public final class PairFit {
     /**
      * Returns the sensitivity K of the pair, near the null K·4a/(1+a)² for unequal returns.
      *
-     * @return K (1)
+     * @return K (DDM)
      */
     public Estimate sensitivity() {
         return along(point.getEntry(PairProblem.K), unit(PairProblem.K, 1));
@@ -106,7 +106,7 @@ public final class PairFit {
      * Returns the reading of the curve after a net cut: −K tan((δ0 − β x)/2).
      *
      * @param netCut x, cut of the 150 Hz side less that of the 90 Hz side (m)
-     * @return the reading (1) with the standard uncertainty of the curve there
+     * @return the reading (DDM) with the standard uncertainty of the curve there
      * @throws IllegalArgumentException if the cut is not finite
      */
     public Estimate readingAt(double netCut) {

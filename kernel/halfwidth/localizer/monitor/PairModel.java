@@ -15,7 +15,7 @@ import halfwidth.localizer.Require;
  * phase with the carrier, as phasing leaves them; {@link #excessAtNull} tells how far the null is
  * off where they are not.
  *
- * @param sensitivity K (1), the DDM that each element alone would carry in phase; negative for a
+ * @param sensitivity K (DDM), the DDM that each element alone would carry in phase; negative for a
  *     pair that the design feeds with sidebands of reversed sign; not 0
  * @param amplitudeRatio a, the amplitude of the 150 Hz side's return over the other's (1), above 0
  */
@@ -40,7 +40,7 @@ public record PairModel(double sensitivity, double amplitudeRatio) {
     /**
      * Takes returns of equal amplitude.
      *
-     * @param sensitivity K (1)
+     * @param sensitivity K (DDM)
      * @return the pair with a = 1
      * @throws IllegalArgumentException as the record does
      */
@@ -52,7 +52,7 @@ public record PairModel(double sensitivity, double amplitudeRatio) {
      * Returns the reading at an excess: d = −K · 2a sin δ/(1 + a² + 2a cos δ).
      *
      * @param excess δ, the electrical length of the 150 Hz side's return less the other's (deg)
-     * @return the reading (1), positive where 150 Hz predominates
+     * @return the reading (DDM), positive where 150 Hz predominates
      * @throws IllegalArgumentException if the excess is not finite, or the two returns cancel the
      *     carrier
      */
@@ -71,7 +71,7 @@ public record PairModel(double sensitivity, double amplitudeRatio) {
     /**
      * Returns the excess at which equal returns give a reading: δ = −2 atan(d/K).
      *
-     * @param reading d (1)
+     * @param reading d (DDM)
      * @return δ (deg), between -180 and 180
      * @throws IllegalArgumentException if the reading is not finite, or the returns are not equal
      */

@@ -25,8 +25,8 @@ public record PairReturn(String name, double weight, Currents currents, Phases p
     /**
      * Amplitudes at the elements, in any unit that all pairs share.
      *
-     * @param carrier C of each element
-     * @param sideband S of each element, so that the pair's own K is 2S/C
+     * @param carrier C of each element (unit of the amplitudes)
+     * @param sideband S of each element (unit of the amplitudes), so that the pair's own K is 2S/C
      * @param amplitudeRatio a, the 150 Hz side's return over the other's (1), above 0
      */
     public record Currents(double carrier, double sideband, double amplitudeRatio) {
@@ -45,8 +45,8 @@ public record PairReturn(String name, double weight, Currents currents, Phases p
         /**
          * Takes the sensitivity that a series of cuts has shown: S = K C/2.
          *
-         * @param carrier C of each element
-         * @param sensitivity K of the pair (1)
+         * @param carrier C of each element (unit of the amplitudes)
+         * @param sensitivity K of the pair (DDM)
          * @return currents of a pair with equal returns
          * @throws IllegalArgumentException as the record does
          */

@@ -63,7 +63,7 @@ public record PowerReduction(double fraction) {
     /**
      * Returns the level of the course over the clearance carrier after one of the two has fallen.
      *
-     * @param normalDecibels course over clearance in the normal state (dB of field or power)
+     * @param normalDecibels course over clearance in the normal state, of field or power (dB)
      * @param ofCourse whether it is the course carrier that falls
      * @return the ratio (dB)
      * @throws IllegalArgumentException if the normal ratio is beyond ±100 dB

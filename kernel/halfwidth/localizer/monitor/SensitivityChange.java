@@ -98,8 +98,8 @@ public record SensitivityChange(double fraction) {
     /**
      * Returns the reading of the width monitor at the alarm: normal × (1 + fraction).
      *
-     * @param normalReading its reading on the normal width, without centring (1)
-     * @return the reading (1)
+     * @param normalReading its reading on the normal width, without centring (DDM)
+     * @return the reading (DDM)
      * @throws IllegalArgumentException if the reading is not -1 to 1
      */
     public double widthMonitorReading(double normalReading) {

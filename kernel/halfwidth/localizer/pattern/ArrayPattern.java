@@ -69,7 +69,7 @@ public final class ArrayPattern {
      * Returns the DDM at an azimuth.
      *
      * @param azimuth where (deg), positive on the 150 Hz side, −90 to 90
-     * @return the DDM (1)
+     * @return the DDM (DDM)
      */
     public double ddm(double azimuth) {
         return predictions.apply(azimuth).ddm();
@@ -132,7 +132,7 @@ public final class ArrayPattern {
      * Returns how fast the DDM rises at an azimuth, by its differences over ±0.001°.
      *
      * @param azimuth where (deg)
-     * @return the slope (1/deg)
+     * @return the slope (DDM/deg)
      */
     public double slope(double azimuth) {
         return (ddm(azimuth + SLOPE_STEP) - ddm(azimuth - SLOPE_STEP)) / (2 * SLOPE_STEP);

@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
  * How a check point near the array reads against the far field at the same azimuth.
  *
  * @param place where the check point is
- * @param nearDdm the DDM predicted there (1)
- * @param farDdm the DDM predicted far away at its azimuth (1)
+ * @param nearDdm the DDM predicted there (DDM)
+ * @param farDdm the DDM predicted far away at its azimuth (DDM)
  */
 public record NearFieldCorrection(Place place, double nearDdm, double farDdm) {
     /** Below this DDM, a portable receiver's step, a ratio would only be noise over noise. */
@@ -33,7 +33,7 @@ public record NearFieldCorrection(Place place, double nearDdm, double farDdm) {
     /**
      * Returns by how much the check point reads more than the far field.
      *
-     * @return near − far (1)
+     * @return near − far (DDM)
      */
     public double difference() {
         return nearDdm - farDdm;

@@ -15,7 +15,7 @@ public record PatternPoint(double azimuth, Prediction prediction, double referen
     /**
      * Returns the DDM of all carriers together.
      *
-     * @return the DDM (1)
+     * @return the DDM (DDM)
      */
     public double ddm() {
         return prediction.ddm();
@@ -61,7 +61,7 @@ public record PatternPoint(double azimuth, Prediction prediction, double referen
     /**
      * Returns the DDM of the course carrier alone.
      *
-     * @return its DDM (1)
+     * @return its DDM (DDM)
      */
     public double courseDdm() {
         return prediction.course().ddm();
@@ -70,7 +70,7 @@ public record PatternPoint(double azimuth, Prediction prediction, double referen
     /**
      * Returns the DDM of the clearance carrier alone.
      *
-     * @return its DDM (1)
+     * @return its DDM (DDM)
      * @throws IllegalArgumentException if the array has no clearance carrier
      */
     public double clearanceDdm() {

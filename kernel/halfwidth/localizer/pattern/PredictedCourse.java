@@ -7,11 +7,11 @@ import halfwidth.localizer.signal.Tone;
  * The sector between the two half-width points, where the DDM is 0.155.
  *
  * @param courseLine azimuth where the DDM is 0 (deg)
- * @param slope how fast the DDM rises there (1/deg)
+ * @param slope how fast the DDM rises there (DDM/deg)
  * @param edge90 azimuth of the half-width point on the 90 Hz side (deg)
  * @param edge150 azimuth of the half-width point on the 150 Hz side (deg)
  * @param linearity the largest distance of the DDM from the straight line fitted between the edges
- *     (1)
+ *     (DDM)
  */
 public record PredictedCourse(
         double courseLine, double slope, double edge90, double edge150, double linearity) {
@@ -42,7 +42,7 @@ public record PredictedCourse(
      * displacement y = distance · tan θ.
      *
      * @param distance from the array to the reference datum along the course line (m), above 0
-     * @return the rise of the DDM across the course line (1/m)
+     * @return the rise of the DDM across the course line (DDM/m)
      */
     public double slopePerMetre(double distance) {
         Require.above("distance", distance, 0, "m");

@@ -8,7 +8,7 @@ import halfwidth.localizer.signal.Tone;
  *
  * @param side which side, by the tone that should predominate there
  * @param sector between which angles off the course line's azimuth 0 (deg), both positive
- * @param leastDdm the least DDM there (1), positive where the side's own tone predominates and
+ * @param leastDdm the least DDM there (DDM), positive where the side's own tone predominates and
  *     negative where guidance is reversed
  * @param azimuth where it is (deg), positive on the 150 Hz side
  */

@@ -14,11 +14,11 @@ import org.hipparchus.stat.StatUtils;
  * <p>The readings are taken as a straight line over the settings: reading = zero error + (1 + gain
  * error) · DDM. The source is taken as exact; what it is uncertain by comes on top.
  *
- * @param fit the line of reading (DDM, 1) over setting (DDM, 1)
- * @param checked from the least to the greatest setting (DDM, 1)
+ * @param fit the line of reading over setting, both in DDM
+ * @param checked from the least to the greatest setting (DDM)
  * @param repeatability standard deviation of readings at one setting, pooled over all settings that
- *     were repeated (DDM, 1); empty if none was
- * @param step the step of the display (DDM, 1)
+ *     were repeated (DDM); empty if none was
+ * @param step the step of the display (DDM)
  */
 public record ReceiverCheck(LineFit fit, Range checked, OptionalDouble repeatability, double step) {
     private static final int FEWEST_READINGS = 5;
@@ -38,10 +38,10 @@ public record ReceiverCheck(LineFit fit, Range checked, OptionalDouble repeatabi
     /**
      * Evaluates a check.
      *
-     * @param settings DDM of the source at each reading (1), -1 to 1, at least 3 different ones;
+     * @param settings DDM of the source at each reading (DDM), -1 to 1, at least 3 different ones;
      *     repeat some to learn the repeatability
-     * @param readings what the receiver showed (DDM, 1), -1 to 1, at least 5
-     * @param step the step of the display (DDM, 1), above 0
+     * @param readings what the receiver showed (DDM), -1 to 1, at least 5
+     * @param step the step of the display (DDM), above 0
      * @return the check
      * @throws IllegalArgumentException if there are too few readings or settings, the columns
      *     differ in length, a value is outside its range, or the readings do not rise with the
@@ -76,7 +76,7 @@ public record ReceiverCheck(LineFit fit, Range checked, OptionalDouble repeatabi
     /**
      * Returns what the receiver reads when DDM is 0.
      *
-     * @return the zero error with its standard uncertainty (DDM, 1)
+     * @return the zero error with its standard uncertainty (DDM)
      */
     public Estimate zeroError() {
         return fit.intercept();
@@ -95,8 +95,8 @@ public record ReceiverCheck(LineFit fit, Range checked, OptionalDouble repeatabi
     /**
      * Returns the error of the receiver at a DDM: reading less DDM, by the line.
      *
-     * @param ddm the DDM (1)
-     * @return the error with the standard uncertainty of the line (DDM, 1)
+     * @param ddm the DDM (DDM)
+     * @return the error with the standard uncertainty of the line (DDM)
      * @throws IllegalArgumentException if {@code ddm} is not finite
      */
     public Estimate errorAt(double ddm) {
@@ -109,7 +109,7 @@ public record ReceiverCheck(LineFit fit, Range checked, OptionalDouble repeatabi
      *
      * <p>The scatter is the repeatability, or that about the line if no setting was repeated.
      *
-     * @return the standard uncertainty (DDM, 1)
+     * @return the standard uncertainty (DDM)
      */
     public double readingUncertainty() {
         double scatter = repeatability.orElse(fit.residualDeviation());
@@ -119,8 +119,8 @@ public record ReceiverCheck(LineFit fit, Range checked, OptionalDouble repeatabi
     /**
      * Corrects a reading: DDM = (reading − zero error) / (1 + gain error).
      *
-     * @param reading what the receiver shows (DDM, 1)
-     * @return the DDM with the standard uncertainty of line and reading together (1)
+     * @param reading what the receiver shows (DDM)
+     * @return the DDM with the standard uncertainty of line and reading together (DDM)
      * @throws IllegalArgumentException if {@code reading} is not finite
      */
     public Estimate correct(double reading) {
@@ -134,7 +134,7 @@ public record ReceiverCheck(LineFit fit, Range checked, OptionalDouble repeatabi
     /**
      * Tells whether a reading lies within what was checked, so that its correction is no guess.
      *
-     * @param reading what the receiver shows (DDM, 1)
+     * @param reading what the receiver shows (DDM)
      * @return true if its corrected value lies within the settings
      * @throws IllegalArgumentException if {@code reading} is not finite
      */

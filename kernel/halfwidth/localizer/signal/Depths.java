@@ -35,7 +35,7 @@ public record Depths(double m90, double m150) {
     /**
      * Returns the depths that make a given difference and sum.
      *
-     * @param ddm the difference (1), positive where 150 Hz predominates
+     * @param ddm the difference (DDM), positive where 150 Hz predominates
      * @param sdm the sum (1)
      * @return the depths
      * @throws IllegalArgumentException if a depth would be outside 0 to 1
@@ -47,7 +47,7 @@ public record Depths(double m90, double m150) {
     /**
      * Returns the difference in depth of modulation: DDM = m150 − m90.
      *
-     * @return the DDM (1), positive where 150 Hz predominates
+     * @return the DDM (DDM), positive where 150 Hz predominates
      */
     public double ddm() {
         return m150 - m90;

@@ -28,7 +28,7 @@ public final class FieldStrength {
      * Returns the power density of a field as a level: 10 log₁₀ of S over 1 W/m².
      *
      * @param field E, root mean square (V/m), above 0
-     * @return the level (dB of power density, above 1 W/m²)
+     * @return the level above 1 W/m² (dB)
      * @throws IllegalArgumentException if the field is not finite and above 0
      */
     public static double powerDensityLevel(double field) {

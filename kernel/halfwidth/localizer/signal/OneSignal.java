@@ -26,7 +26,7 @@ public record OneSignal(double sidebandRatio, double phase) {
     /**
      * Returns the signal that gives a DDM when the sidebands are in phase: S/C = DDM / 2.
      *
-     * @param ddm the DDM (1)
+     * @param ddm the DDM (DDM)
      * @return the signal, of phase 0
      * @throws IllegalArgumentException if {@code ddm} is not finite or absurdly large
      */
@@ -40,8 +40,8 @@ public record OneSignal(double sidebandRatio, double phase) {
      * <p>The direct reading is 2 (S/C) cos φ. 90° of delay turns φ into φ − 90° and the reading
      * into 2 (S/C) sin φ. The ratio is found as positive.
      *
-     * @param direct the reading without the 90° (DDM, 1)
-     * @param delayed the reading with the SBO delayed by 90° (DDM, 1)
+     * @param direct the reading without the 90° (DDM)
+     * @param delayed the reading with the SBO delayed by 90° (DDM)
      * @return the signal, its phase in (-180, 180]
      * @throws IllegalArgumentException if both readings are 0, which leaves the phase open, or one
      *     is not finite
@@ -55,7 +55,7 @@ public record OneSignal(double sidebandRatio, double phase) {
     /**
      * Returns the deflection: DDM = 2 (S/C) cos φ.
      *
-     * @return the DDM (1), positive where 150 Hz predominates
+     * @return the DDM (DDM), positive where 150 Hz predominates
      */
     public double ddm() {
         return 2 * sidebandRatio * Math.cos(Math.toRadians(phase));
@@ -64,7 +64,7 @@ public record OneSignal(double sidebandRatio, double phase) {
     /**
      * Returns the deflection once the SBO is delayed by 90° more: 2 (S/C) sin φ.
      *
-     * @return the DDM (1)
+     * @return the DDM (DDM)
      */
     public double quadratureDdm() {
         return 2 * sidebandRatio * Math.sin(Math.toRadians(phase));

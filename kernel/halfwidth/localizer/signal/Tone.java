@@ -27,7 +27,7 @@ public enum Tone {
     /**
      * Returns the sign of a DDM in which this tone predominates.
      *
-     * @return -1 for 90 Hz, 1 for 150 Hz
+     * @return -1 for 90 Hz, 1 for 150 Hz (1)
      */
     public int sign() {
         return sign;

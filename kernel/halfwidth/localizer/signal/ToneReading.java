@@ -26,7 +26,7 @@ public record ToneReading(double thousandths, Tone tone) {
     /**
      * Returns the spoken form of a DDM.
      *
-     * @param ddm the DDM (1), -1 to 1
+     * @param ddm the DDM (DDM), -1 to 1
      * @return the reading; a DDM of 0 is given to the 150
      * @throws IllegalArgumentException if {@code ddm} is not -1 to 1
      */
@@ -60,7 +60,7 @@ public record ToneReading(double thousandths, Tone tone) {
     /**
      * Returns the DDM.
      *
-     * @return the DDM (1), positive where 150 Hz predominates
+     * @return the DDM (DDM), positive where 150 Hz predominates
      */
     public double ddm() {
         // Not -0, which would print as a negative reading.

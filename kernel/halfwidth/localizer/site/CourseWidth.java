@@ -174,7 +174,7 @@ public record CourseWidth(double width, double unclipped, double datumDistance) 
     /**
      * Returns a displacement given as DDM.
      *
-     * @param ddm the DDM (1)
+     * @param ddm the DDM (DDM)
      * @return the displacement
      * @throws IllegalArgumentException if {@code ddm} is not finite
      */

@@ -39,7 +39,8 @@ public record Mark(double along, double offset) {
     /**
      * Returns the mark at an azimuth on a line square to the course line: offset = along tan(az).
      *
-     * @param along where the line crosses the course line (m from the centre of the array), above 0
+     * @param along where the line crosses the course line, from the centre of the array (m), above
+     *     0
      * @param azimuth positive on the 150 Hz side (deg), -80 to 80
      * @return the mark
      * @throws IllegalArgumentException if an argument is outside its range

@@ -15,8 +15,8 @@ public record Instruments(Precision ddm, Precision phase, double cutStep) {
     /**
      * How finely one instrument reads.
      *
-     * @param resolution step of its display, 0 for none
-     * @param noise standard deviation of a reading, at least 0
+     * @param resolution step of its display (unit of the instrument), 0 for none
+     * @param noise standard deviation of a reading (unit of the instrument), at least 0
      */
     public record Precision(double resolution, double noise) {
         private static final Range POSSIBLE = new Range(0, 30);

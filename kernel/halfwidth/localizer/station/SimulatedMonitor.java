@@ -61,7 +61,7 @@ public final class SimulatedMonitor {
     /**
      * Cuts a return line shorter.
      *
-     * @param element number of the element it comes from, from 1
+     * @param element number of the element it comes from (1), from 1
      * @param metres how much to cut off (m), at least 0
      * @return how much was cut, to the step of the tool (m)
      * @throws IllegalArgumentException if there is no such element, or the cuts of the line add up
@@ -80,7 +80,7 @@ public final class SimulatedMonitor {
      *
      * @param pair the pair connected
      * @param transmitter the transmitter on the air
-     * @return the DDM shown (1)
+     * @return the DDM shown (DDM)
      */
     public double pairDdm(AntennaPair pair, Transmitter transmitter) {
         return ddm(transmitter, pair.element90() - 1, pair.element150() - 1);
@@ -90,7 +90,7 @@ public final class SimulatedMonitor {
      * Reads all pairs combined with equal weights.
      *
      * @param transmitter the transmitter on the air
-     * @return the DDM shown (1)
+     * @return the DDM shown (DDM)
      * @throws IllegalArgumentException if the array has no pair
      */
     public double compositeDdm(Transmitter transmitter) {
@@ -139,8 +139,8 @@ public final class SimulatedMonitor {
     /**
      * Reads a return against another one with the phase meter, through the line.
      *
-     * @param element number of the element it comes from, from 1
-     * @param reference number of the element that it is measured against
+     * @param element number of the element it comes from (1), from 1
+     * @param reference number of the element that it is measured against (1)
      * @return by how much more it delays (deg), modulo a turn: 0 to below 360
      * @throws IllegalArgumentException if there is no such element
      */

@@ -192,7 +192,7 @@ public final class SimulatedStation {
      * @param place where the receiver stands
      * @param transmitter the transmitter on the air
      * @param radiated what it radiates
-     * @return the DDM shown (1), empty where the place is a mark that is lost
+     * @return the DDM shown (DDM), empty where the place is a mark that is lost
      * @throws IllegalArgumentException if the place is among the elements, or the array has nothing
      *     of what should be radiated
      */
@@ -211,7 +211,7 @@ public final class SimulatedStation {
      * @param azimuth where the receiver is (deg), positive on the 150 Hz side
      * @param transmitter the transmitter on the air
      * @param radiated what it radiates
-     * @return the DDM shown (1)
+     * @return the DDM shown (DDM)
      * @throws IllegalArgumentException if the array has nothing of what should be radiated
      */
     public double ddmFarAway(double azimuth, Transmitter transmitter, Radiated radiated) {

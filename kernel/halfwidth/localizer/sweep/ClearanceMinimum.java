@@ -22,7 +22,7 @@ public record ClearanceMinimum(
     /**
      * Returns the least clearance by size, negative where the wrong tone predominates.
      *
-     * @return the clearance (DDM, 1), empty if none was judged
+     * @return the clearance (DDM), empty if none was judged
      */
     public Optional<Double> clearance() {
         return lowest.map(reading -> reading.value() * side.sign());

@@ -11,7 +11,7 @@ import java.util.List;
  *
  * @param azimuths the range, counted from the course line outward on either side (deg), its inner
  *     end excluded and its outer end included
- * @param limit the least clearance (ratio or µA)
+ * @param limit the least clearance, a ratio or in µA as published
  * @param onceReached whether the limit holds only from where it is first reached, as next to the
  *     course sector
  */
@@ -52,7 +52,7 @@ public record ClearanceSector(Range azimuths, Limit limit, boolean onceReached) 
     /**
      * Returns the least clearance as DDM.
      *
-     * @return the DDM (1)
+     * @return the DDM (DDM)
      * @throws IllegalStateException if the limit is in another unit than 1 or uA
      */
     public double leastDdm() {

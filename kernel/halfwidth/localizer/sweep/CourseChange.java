@@ -6,9 +6,9 @@ import halfwidth.localizer.uncertainty.Estimate;
  * How the course changed from one sweep to another.
  *
  * @param shift of the course line (deg), positive towards the 150 Hz side
- * @param shiftDdm what that makes a receiver on the earlier course line read (DDM, 1): of the
- *     opposite sign
- * @param widthPercent change of the width by regression (% of the earlier width)
+ * @param shiftDdm what that makes a receiver on the earlier course line read (DDM): of the opposite
+ *     sign
+ * @param widthPercent change of the width by regression in percent of the earlier one (%)
  */
 public record CourseChange(Estimate shift, Estimate shiftDdm, Estimate widthPercent) {
 

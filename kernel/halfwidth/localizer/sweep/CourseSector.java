@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * <p>Centre and slope come from a straight line through all readings within the sector; the
  * half-width points come also from the readings next to them, which alone tell the two sides apart.
  *
- * @param fit the line of DDM (1) over azimuth (deg), with standard errors from the scatter
+ * @param fit the line of DDM over azimuth (DDM/deg), with standard errors from the scatter
  * @param crossing where the readings pass 0 nearest to the fitted centre
  * @param edge90 where they pass 0.155 in the 90, empty if they do not
  * @param edge150 where they pass 0.155 in the 150, empty if they do not

@@ -8,7 +8,7 @@ import java.time.temporal.ChronoUnit;
  * One value of a history.
  *
  * @param date when it was found
- * @param value the value (any one unit throughout a history)
+ * @param value the value (unit of the history), the same throughout
  */
 public record Dated(LocalDate date, double value) {
     /** Days of a mean Gregorian year. */

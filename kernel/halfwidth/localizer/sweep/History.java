@@ -69,8 +69,8 @@ public record History(List<Dated> values) {
      * Returns how far the values stepped at a known date, as of a repair.
      *
      * @param date the day of the change, after the first value and at most the last
-     * @return mean from that day on less mean before; the standard uncertainty from the scatter on
-     *     both sides: u² = s₁²/n₁ + s₂²/n₂
+     * @return mean from that day on less mean before (unit of the history); the standard
+     *     uncertainty from the scatter on both sides: u² = s₁²/n₁ + s₂²/n₂
      * @throws IllegalArgumentException if either side has fewer than 2 values
      */
     public Estimate stepAt(LocalDate date) {

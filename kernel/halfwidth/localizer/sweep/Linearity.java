@@ -11,7 +11,7 @@ import java.util.stream.Stream;
  * How straight DDM rises from the course line to the end of the linear region.
  *
  * @param worst the reading that lies furthest off the line
- * @param deviation how far it lies off (DDM, 1), positive where it reads more towards the 150 Hz
+ * @param deviation how far it lies off (DDM), positive where it reads more towards the 150 Hz
  * @param percent the size of that, in percent of the DDM at the end of the region (%)
  * @param readings how many readings lie within the region (1)
  */
@@ -22,7 +22,7 @@ public record Linearity(SweepReading worst, double deviation, double percent, in
      *
      * @param sweep the sweep
      * @param course its course, whose line is fitted within the sector only
-     * @param regionEnd the DDM at which the linear region ends (1): the published 0.180
+     * @param regionEnd the DDM at which the linear region ends (DDM): the published 0.180
      * @return the linearity
      * @throws IllegalArgumentException if {@code regionEnd} is not above 0 or no reading lies
      *     within the region

@@ -35,7 +35,7 @@ public record Sweep(List<SweepReading> readings) {
      * Returns the sweep of two columns of a table.
      *
      * @param azimuths where the readings were taken (deg)
-     * @param ddms the readings (DDM, 1), NaN where one is missing
+     * @param ddms the readings (DDM), NaN where one is missing
      * @return the sweep
      * @throws IllegalArgumentException if the columns differ in length or a value is outside its
      *     range
@@ -74,7 +74,7 @@ public record Sweep(List<SweepReading> readings) {
      * Returns the DDM between readings, straight from one to the next.
      *
      * @param azimuth where (deg)
-     * @return the DDM (1), empty outside the readings that were taken
+     * @return the DDM (DDM), empty outside the readings that were taken
      * @throws IllegalArgumentException if {@code azimuth} is not finite
      */
     public OptionalDouble ddmAt(double azimuth) {

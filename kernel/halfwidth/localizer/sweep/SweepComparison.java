@@ -67,7 +67,7 @@ public record SweepComparison(List<SweepChange> changes, List<Double> notCompare
     /**
      * Returns the root of the mean square of the changes.
      *
-     * @return the size of a typical change (DDM, 1)
+     * @return the size of a typical change (DDM)
      */
     public double rootMeanSquare() {
         return Math.sqrt(StatUtils.sumSq(values()) / changes.size());
@@ -76,7 +76,7 @@ public record SweepComparison(List<SweepChange> changes, List<Double> notCompare
     /**
      * Returns the mean change.
      *
-     * @return the mean (DDM, 1): what a common offset would give
+     * @return the mean (DDM): what a common offset would give
      */
     public double meanChange() {
         return StatUtils.mean(values());
@@ -97,7 +97,7 @@ public record SweepComparison(List<SweepChange> changes, List<Double> notCompare
      * Returns how large a change is beside what the readings allow: t = change / (√2 u).
      *
      * @param change one of the changes
-     * @param readingUncertainty u, the standard uncertainty of a single reading (DDM, 1), above 0
+     * @param readingUncertainty u, the standard uncertainty of a single reading (DDM), above 0
      * @return t (1); beyond ±2 a lone change is unlikely to be chance, but of many compared one in
      *     twenty passes that by chance
      * @throws IllegalArgumentException if {@code readingUncertainty} is not above 0
@@ -110,9 +110,9 @@ public record SweepComparison(List<SweepChange> changes, List<Double> notCompare
     /**
      * Returns the change of a figure that two sweeps gave, with the uncertainties of both.
      *
-     * @param before the figure of the earlier sweep
-     * @param after the figure of the later sweep
-     * @return after less before; the two taken as independent
+     * @param before the figure of the earlier sweep (unit of the figure)
+     * @param after the figure of the later sweep (unit of the figure)
+     * @return after less before (unit of the figure); the two taken as independent
      */
     public static Estimate difference(Estimate before, Estimate after) {
         return new Estimate(
@@ -123,7 +123,7 @@ public record SweepComparison(List<SweepChange> changes, List<Double> notCompare
     /**
      * Returns how large a difference is beside its uncertainty: t = value / u.
      *
-     * @param difference the difference
+     * @param difference the difference (unit of the figure)
      * @return t (1)
      * @throws IllegalArgumentException if the difference has no uncertainty
      */

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  * One reading of a sweep.
  *
  * @param azimuth seen from the centre of the array (deg), -180 to 180, positive on the 150 Hz side
- * @param ddm the DDM (1), -1 to 1; empty where the reading is missing
+ * @param ddm the DDM (DDM), -1 to 1; empty where the reading is missing
  */
 public record SweepReading(double azimuth, OptionalDouble ddm) {
     private static final Range AZIMUTHS = new Range(-180, 180);
@@ -28,7 +28,7 @@ public record SweepReading(double azimuth, OptionalDouble ddm) {
      * Returns a reading.
      *
      * @param azimuth where it was taken (deg)
-     * @param ddm the DDM (1)
+     * @param ddm the DDM (DDM)
      * @return the reading
      * @throws IllegalArgumentException if a value is outside its range
      */

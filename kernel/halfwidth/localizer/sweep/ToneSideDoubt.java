@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * only, never altered.
  *
  * @param reading the reading as it stands
- * @param expected what stands to be expected there (DDM, 1)
+ * @param expected what stands to be expected there (DDM)
  */
 public record ToneSideDoubt(SweepReading reading, double expected) {
     /** Turned over, the reading must come this much nearer to the expected one. */
@@ -27,8 +27,8 @@ public record ToneSideDoubt(SweepReading reading, double expected) {
      * other; a prediction would show them.
      *
      * @param sweep the sweep, of at least 3 readings that are not missing
-     * @param smallest readings below this size are not doubted (DDM, 1), above 0: near the course
-     *     line either side fits
+     * @param smallest readings below this size are not doubted (DDM), above 0: near the course line
+     *     either side fits
      * @return the doubtful readings, by azimuth
      * @throws IllegalArgumentException if there are fewer than 3 readings or {@code smallest} is
      *     not above 0
@@ -69,7 +69,7 @@ public record ToneSideDoubt(SweepReading reading, double expected) {
      *
      * @param sweep the sweep
      * @param prediction what was expected; readings outside of it are not doubted
-     * @param smallest readings below this size are not doubted (DDM, 1), above 0
+     * @param smallest readings below this size are not doubted (DDM), above 0
      * @return the doubtful readings, by azimuth
      * @throws IllegalArgumentException if {@code smallest} is not above 0
      */

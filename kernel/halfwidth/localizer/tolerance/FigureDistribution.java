@@ -114,7 +114,7 @@ public final class FigureDistribution {
      * Returns the share of the draws in each of some equal steps, for a bar chart.
      *
      * @param span from where to where (unit of the figure)
-     * @param bars how many steps, 1 to 1000
+     * @param bars how many steps (1), 1 to 1000
      * @return the part of the draws in each (1); a bin counts by its middle
      */
     public double[] shares(Range span, int bars) {

@@ -12,9 +12,9 @@ import halfwidth.localizer.pattern.PredictedCourse;
  * @param courseShift the course line's azimuth less the nominal one's (deg)
  * @param width the course width (deg)
  * @param symmetry90 the part of the width on the 90 Hz side (%)
- * @param innerClearance the least DDM of either side from where it reaches 0.180 to 10° (1), or the
- *     greatest one where it does not get there
- * @param outerClearance the least DDM of either side from 10° to 35° (1)
+ * @param innerClearance the least DDM of either side from where it reaches 0.180 to 10° (DDM), or
+ *     the greatest one where it does not get there
+ * @param outerClearance the least DDM of either side from 10° to 35° (DDM)
  */
 public record ToleranceResult(
         long draws,

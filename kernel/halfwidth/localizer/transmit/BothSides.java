@@ -7,9 +7,9 @@ import halfwidth.localizer.uncertainty.Estimate;
 /**
  * A pair of readings at two points placed alike on the two sides of the course line.
  *
- * @param on150 DDM at the point on the 150 Hz side (1), positive where 150 Hz predominates
- * @param on90 DDM at the point on the 90 Hz side (1), of the same sign convention
- * @param resolution the step in which the receiver shows DDM (1)
+ * @param on150 DDM at the point on the 150 Hz side (DDM), positive where 150 Hz predominates
+ * @param on90 DDM at the point on the 90 Hz side (DDM), of the same sign convention
+ * @param resolution the step in which the receiver shows DDM (DDM)
  */
 public record BothSides(double on150, double on90, double resolution) {
     /** Two tones of full depth between them (1). */
@@ -29,7 +29,7 @@ public record BothSides(double on150, double on90, double resolution) {
     /**
      * Returns what is of opposite sign on the two sides: (on150 − on90)/2.
      *
-     * @return the deflection (1), positive where each side reads its own tone; u = resolution/√24
+     * @return the deflection (DDM), positive where each side reads its own tone; u = resolution/√24
      *     for two independent readings (JCGM 100:2008, F.2.2.1)
      */
     public Estimate deflection() {
@@ -39,7 +39,7 @@ public record BothSides(double on150, double on90, double resolution) {
     /**
      * Returns what is common to the two sides: (on150 + on90)/2, the offset of the course line.
      *
-     * @return the centring (1), positive when the course line lies on the 90 Hz side of where the
+     * @return the centring (DDM), positive when the course line lies on the 90 Hz side of where the
      *     two points have their middle; u = resolution/√24
      */
     public Estimate centring() {

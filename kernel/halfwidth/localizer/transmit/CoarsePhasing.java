@@ -58,7 +58,7 @@ public record CoarsePhasing(BothSides without, BothSides with, Estimate piece) {
     /**
      * Returns the deflection that sidebands in phase would give: D = √(c² + (D sin ε)²).
      *
-     * @return D (1)
+     * @return D (DDM)
      */
     public Estimate inPhaseDeflection() {
         return propagated(x -> Math.hypot(x[0], across(x[0], x[1], x[2])));

@@ -138,7 +138,7 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
      * Returns the offset that one transmitter needs at a net cut by its own line of the fit: ȳ − β
      * (x − x̄), with x̄ and ȳ its means; u² = s²/n + (x − x̄)² u(β)², n its readings.
      *
-     * @param transmitter 1 or 2
+     * @param transmitter 1 or 2 (1)
      * @param netCut x (m), that of the SBO less that of the CSB feed
      * @return the offset (deg), empty if that transmitter was never read
      * @throws IllegalArgumentException if there is no such transmitter, or the net cut is not -10

@@ -20,7 +20,8 @@ import halfwidth.localizer.uncertainty.Estimate;
  * the air.
  *
  * @param readings DDM at the two points with the piece in
- * @param deflection D, half the difference of the same points with sidebands in phase (1), above 0
+ * @param deflection D, half the difference of the same points with sidebands in phase (DDM), above
+ *     0
  * @param piece p, the electrical length of the piece (deg), positive = delays; 90 where it is exact
  */
 public record QuadraturePhasing(BothSides readings, Estimate deflection, Estimate piece) {
@@ -57,7 +58,7 @@ public record QuadraturePhasing(BothSides readings, Estimate deflection, Estimat
      * Takes an exact piece.
      *
      * @param readings DDM at the two points with 90° in the SBO path
-     * @param deflection half the difference of the same points with sidebands in phase (1)
+     * @param deflection half the difference of the same points with sidebands in phase (DDM)
      * @return the phasing
      * @throws IllegalArgumentException as the record does
      */
@@ -127,7 +128,7 @@ public record QuadraturePhasing(BothSides readings, Estimate deflection, Estimat
     /**
      * Returns the part of the readings that is common to both sides.
      *
-     * @return the centring (1), positive = 150 Hz predominates in the middle
+     * @return the centring (DDM), positive = 150 Hz predominates in the middle
      */
     public Estimate centring() {
         return readings.centring();

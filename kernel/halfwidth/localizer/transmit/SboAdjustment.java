@@ -82,7 +82,7 @@ public record SboAdjustment(WidthCorrection width, SboControl control, double pr
      * Returns the deflection to expect at each point after a setting: d × amplitude ratio.
      *
      * @param setting a setting (unit of the scale)
-     * @return the deflection (1), centring apart
+     * @return the deflection (DDM), centring apart
      * @throws IllegalArgumentException if the scale has no such setting
      */
     public double deflectionAt(double setting) {

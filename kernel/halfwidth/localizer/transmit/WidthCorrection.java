@@ -15,7 +15,7 @@ import halfwidth.localizer.uncertainty.Estimate;
  * of its own with a target of their own.
  *
  * @param measured DDM at the two points
- * @param target the deflection wanted at each of them (1), above 0
+ * @param target the deflection wanted at each of them (DDM), above 0
  */
 public record WidthCorrection(BothSides measured, double target) {
 
@@ -84,7 +84,7 @@ public record WidthCorrection(BothSides measured, double target) {
      * Returns what the two sides have in common, which the SBO amplitude does not set: half their
      * sum, from the offset of the course line and from an asymmetric pattern.
      *
-     * @return the centring (1), positive = 150 Hz predominates in the middle
+     * @return the centring (DDM), positive = 150 Hz predominates in the middle
      */
     public Estimate centring() {
         return measured.centring();

@@ -34,8 +34,8 @@ public final class Correlations {
      *
      * <p>JCGM 100:2008, 5.2.3: the coefficient of the means is that of the readings.
      *
-     * @param readings one row for each time the inputs were read, one column for each input; at
-     *     least two columns and three rows
+     * @param readings one row for each time the inputs were read, one column for each input (unit
+     *     of the input); at least two columns and three rows
      * @return their correlations
      * @throws IllegalArgumentException if the rows are too few or an input did not vary
      */
@@ -60,8 +60,8 @@ public final class Correlations {
      * <p>Whether all of them are possible together is asked only where they are used, since a set
      * may pass through an impossible state while it is built.
      *
-     * @param first the place of one input, counted from 0
-     * @param second the place of another, counted from 0
+     * @param first the place of one input (1), counted from 0
+     * @param second the place of another (1), counted from 0
      * @param coefficient their correlation coefficient (1), -1 to 1
      * @return the correlations with that one
      * @throws IllegalArgumentException if a place does not exist, the two are the same, or the
@@ -85,8 +85,8 @@ public final class Correlations {
     /**
      * Returns the correlation of two inputs.
      *
-     * @param first the place of one input, counted from 0
-     * @param second the place of the other, counted from 0
+     * @param first the place of one input (1), counted from 0
+     * @param second the place of the other (1), counted from 0
      * @return their correlation coefficient (1)
      */
     public double between(int first, int second) {

@@ -8,8 +8,9 @@ import java.util.Random;
  * What is known of an input: where it lies and how it is spread there.
  *
  * @param shape how it is spread
- * @param centre the middle
- * @param spread the standard deviation of a normal, the half range of the others; at least 0
+ * @param centre the middle (unit of the value)
+ * @param spread the standard deviation of a normal, the half range of the others (unit of the
+ *     value); at least 0
  */
 public record Distribution(Shape shape, double centre, double spread) {
 
@@ -34,7 +35,7 @@ public record Distribution(Shape shape, double centre, double spread) {
     /**
      * Returns a normal distribution.
      *
-     * @param estimate its mean and standard deviation
+     * @param estimate its mean and standard deviation (unit of the value)
      * @return the distribution
      */
     public static Distribution normal(Estimate estimate) {
@@ -44,8 +45,8 @@ public record Distribution(Shape shape, double centre, double spread) {
     /**
      * Returns a rectangular distribution.
      *
-     * @param centre the middle
-     * @param halfRange half its length, of the same unit, at least 0
+     * @param centre the middle (unit of the value)
+     * @param halfRange half its length (unit of the value), at least 0
      * @return the distribution
      */
     public static Distribution rectangular(double centre, double halfRange) {
@@ -55,8 +56,8 @@ public record Distribution(Shape shape, double centre, double spread) {
     /**
      * Returns an arcsine (U-shaped) distribution.
      *
-     * @param centre the middle
-     * @param halfRange the amplitude of the swing, of the same unit, at least 0
+     * @param centre the middle (unit of the value)
+     * @param halfRange the amplitude of the swing (unit of the value), at least 0
      * @return the distribution
      */
     public static Distribution arcsine(double centre, double halfRange) {
@@ -68,7 +69,7 @@ public record Distribution(Shape shape, double centre, double spread) {
      *
      * <p>JCGM 101:2008, 6.4.2.4 and 6.4.6.3.
      *
-     * @return the two as an estimate
+     * @return the two as an estimate (unit of the value)
      */
     public Estimate estimate() {
         double divisor =

@@ -6,8 +6,8 @@ import halfwidth.localizer.Require;
 /**
  * A value with its standard uncertainty, both in the same unit.
  *
- * @param value the best estimate
- * @param standardUncertainty one standard deviation, at least 0
+ * @param value the best estimate (unit of the value)
+ * @param standardUncertainty one standard deviation (unit of the value), at least 0
  */
 public record Estimate(double value, double standardUncertainty) {
 
@@ -27,8 +27,8 @@ public record Estimate(double value, double standardUncertainty) {
     /**
      * Returns a value taken as known exactly.
      *
-     * @param value the value
-     * @return the value with a standard uncertainty of 0
+     * @param value the value (unit of the value)
+     * @return the value with a standard uncertainty of 0 (unit of the value)
      */
     public static Estimate exact(double value) {
         return new Estimate(value, 0);
@@ -39,9 +39,9 @@ public record Estimate(double value, double standardUncertainty) {
      *
      * <p>JCGM 100:2008, F.2.2.1: the true value lies anywhere within half a step of what is shown.
      *
-     * @param value the value shown
-     * @param step the step of the display, of the same unit, at least 0
-     * @return the value with its standard uncertainty
+     * @param value the value shown (unit of the value)
+     * @param step the step of the display (unit of the value), at least 0
+     * @return the value with its standard uncertainty (unit of the value)
      * @throws IllegalArgumentException if {@code step} is negative or not finite
      */
     public static Estimate readInSteps(double value, double step) {
@@ -52,9 +52,9 @@ public record Estimate(double value, double standardUncertainty) {
     /**
      * Returns a value known only to lie within ± a: u = a / √3 (JCGM 100:2008, 4.3.7).
      *
-     * @param value the middle of the range
-     * @param halfRange a, of the same unit, at least 0
-     * @return the value with its standard uncertainty
+     * @param value the middle of the range (unit of the value)
+     * @param halfRange a (unit of the value), at least 0
+     * @return the value with its standard uncertainty (unit of the value)
      * @throws IllegalArgumentException if {@code halfRange} is negative or not finite
      */
     public static Estimate within(double value, double halfRange) {
@@ -66,7 +66,7 @@ public record Estimate(double value, double standardUncertainty) {
      * Returns the range of value ± k u.
      *
      * @param coverageFactor k (1), at least 0
-     * @return the range, of the value's unit
+     * @return the range (unit of the value)
      * @throws IllegalArgumentException if {@code coverageFactor} is negative or not finite
      */
     public Range expanded(double coverageFactor) {

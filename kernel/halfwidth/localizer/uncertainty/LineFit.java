@@ -10,9 +10,9 @@ import org.hipparchus.stat.regression.OLSMultipleLinearRegression;
  *
  * @param slope the slope (unit of y over unit of x)
  * @param intercept the value at x = 0 (unit of y); 0 exactly for a line through the origin
- * @param covariance of slope and intercept (their units multiplied)
+ * @param covariance of slope and intercept (unit of slope times unit of intercept)
  * @param residualDeviation the standard deviation of the points about the line (unit of y); of a
- *     weighted fit, in units of the stated uncertainties (1), near 1 if they tell the truth
+ *     weighted fit, in units of the stated uncertainties, near 1 if they tell the truth
  * @param rSquared the part of the variance that the line explains (1); about zero instead of the
  *     mean for a line through the origin
  * @param degreesOfFreedom points less fitted parameters (1)
@@ -28,8 +28,8 @@ public record LineFit(
     /**
      * Fits a line to points of equal but unknown uncertainty, which their scatter gives.
      *
-     * @param x where the points are, at least 3, not all the same
-     * @param y the points
+     * @param x where the points are (unit of x), at least 3, not all the same
+     * @param y the points (unit of y)
      * @return the line
      * @throws IllegalArgumentException if the columns differ in length, are too short, hold a
      *     number that is not finite, or every x is the same
@@ -44,8 +44,8 @@ public record LineFit(
      * <p>The uncertainties of slope and intercept follow from those stated, not from the scatter;
      * {@link #residualDeviation()} compares the two.
      *
-     * @param x where the points are, at least 3, not all the same
-     * @param y the points
+     * @param x where the points are (unit of x), at least 3, not all the same
+     * @param y the points (unit of y)
      * @param standardUncertainties of each y (unit of y), above 0
      * @return the line
      * @throws IllegalArgumentException as {@link #of}, or if an uncertainty is not above 0
@@ -62,8 +62,8 @@ public record LineFit(
     /**
      * Fits a line through the origin to points of equal but unknown uncertainty.
      *
-     * @param x where the points are, at least 2, not all 0
-     * @param y the points
+     * @param x where the points are (unit of x), at least 2, not all 0
+     * @param y the points (unit of y)
      * @return the line, its intercept exactly 0
      * @throws IllegalArgumentException if the columns differ in length, are too short, hold a
      *     number that is not finite, or every x is 0

@@ -6,7 +6,7 @@ import halfwidth.localizer.Require;
  * One input of a measurement, by name.
  *
  * @param name what it is called where its contribution is shown, not blank
- * @param estimate the value and its standard uncertainty
+ * @param estimate the value and its standard uncertainty (unit of the quantity)
  * @param degreesOfFreedom how well the uncertainty itself is known (1), above 0; infinite where it
  *     is taken as known exactly
  */
@@ -29,7 +29,7 @@ public record Quantity(String name, Estimate estimate, double degreesOfFreedom) 
      * Returns an input whose uncertainty is taken as known exactly.
      *
      * @param name what it is called
-     * @param estimate the value and its standard uncertainty
+     * @param estimate the value and its standard uncertainty (unit of the quantity)
      * @return the input, of infinite degrees of freedom
      */
     public static Quantity of(String name, Estimate estimate) {
@@ -42,7 +42,7 @@ public record Quantity(String name, Estimate estimate, double degreesOfFreedom) 
      * <p>s(mean) = s / √n with n − 1 degrees of freedom: JCGM 100:2008, 4.2.3.
      *
      * @param name what it is called
-     * @param readings the readings, at least two
+     * @param readings the readings (unit of the quantity), at least two
      * @return the mean as an input
      * @throws IllegalArgumentException if there are fewer than two readings or one is not finite
      */

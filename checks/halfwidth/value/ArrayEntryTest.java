@@ -1,0 +1,55 @@
+package halfwidth.value;
+
+import static halfwidth.value.Refusals.assertRefused;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ArrayEntryTest {
+    private static final Kind ARRAY = new Kind.Array(false);
+    private static final Kind OR_NONE = new Kind.Array(true);
+
+    @TempDir Path folder;
+
+    @Test
+    void understandsAShippedOneAndAFile() throws IOException {
+        assertEquals(
+                new Entry(" nine-uneven ", "nine-uneven", "nine-uneven"),
+                Entry.read(ARRAY, "", " nine-uneven "));
+        Path file = folder.resolve("own array.csv");
+        Files.copy(Path.of("datasets/arrays/nine-uneven.csv"), file);
+        assertEquals(file.toString(), Entry.read(OR_NONE, "", file.toString()).value());
+    }
+
+    @Test
+    void understandsNoneOnlyWhereThereMayBeNone() {
+        assertEquals("none", Entry.read(OR_NONE, "", "None").value());
+        assertRefused(ARRAY, "", "none", "array \"none\" must be one of the shipped");
+        assertRefused(OR_NONE, "", "nome", "type another array, or none");
+    }
+
+    @Test
+    void refusesAnUnknownNameListingTheShippedOnes() {
+        assertRefused(
+                ARRAY,
+                "",
+                "nine-unevn",
+                "array \"nine-unevn\" must be one of the shipped",
+                "nine-uneven, ten-one-carrier",
+                "there is no file",
+                "type another array");
+        assertRefused(ARRAY, "", " ", "must be one of the shipped");
+        assertRefused(ARRAY, "", "a\u0000b", "must be one of the shipped");
+    }
+
+    @Test
+    void refusesAFileThatIsNoArrayNamingTheLine() throws IOException {
+        Path file = Files.writeString(folder.resolve("bad.csv"), "name,Trial\nwidth,4\n");
+        assertRefused(ARRAY, "", file.toString(), "bad.csv, line 2", "correct it");
+        assertRefused(ARRAY, "", folder.toString(), "there is no file");
+    }
+}

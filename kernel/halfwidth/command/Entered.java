@@ -1,0 +1,75 @@
+package halfwidth.command;
+
+import halfwidth.page.Filled;
+import halfwidth.value.EntryRefused;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import picocli.CommandLine.Option;
+
+/** The options that fill a page in; all that is wrong with them is told at once. */
+final class Entered {
+    @Option(
+            names = "--set",
+            paramLabel = "name=value",
+            description = "Fill in a field, as one would type it: --set \"smallestCut=1/8 in\".")
+    private List<Assignment> set = new ArrayList<>();
+
+    @Option(
+            names = "--inputs",
+            paramLabel = "FILE.csv",
+            description = "Fill in fields from a CSV file with the columns name,value.")
+    private Path inputs;
+
+    @Option(
+            names = "--readings",
+            paramLabel = "[NAME=]FILE.csv",
+            description =
+                    "Fill in a table of readings from a CSV file; without a name, the table that"
+                            + " the file is named after.")
+    private List<ReadingsFile> readings = new ArrayList<>();
+
+    private final List<String> refused = new ArrayList<>();
+
+    boolean isEmpty() {
+        return inputs == null && set.isEmpty() && readings.isEmpty();
+    }
+
+    /**
+     * Fills a page in.
+     *
+     * @throws Refused if it does not accept something, naming all that it does not
+     */
+    Filled into(Filled filled) {
+        Filled all = filled;
+        if (inputs != null) {
+            all = unlessRefused(all, page -> page.withInputs(inputs));
+        }
+        Set<String> named = new HashSet<>();
+        for (Assignment one : set) {
+            if (!named.add(one.field())) {
+                refused.add("field " + one.field() + " is set twice; set it once");
+            }
+            all = unlessRefused(all, page -> page.with(one.field(), one.typed()));
+        }
+        for (ReadingsFile file : readings) {
+            all = unlessRefused(all, page -> page.withReadings(file.table(), file.path()));
+        }
+        if (!refused.isEmpty()) {
+            throw new Refused(String.join(System.lineSeparator(), refused));
+        }
+        return all;
+    }
+
+    private Filled unlessRefused(Filled filled, UnaryOperator<Filled> entry) {
+        try {
+            return entry.apply(filled);
+        } catch (EntryRefused refusal) {
+            refused.add(refusal.getMessage());
+            return filled;
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package halfwidth.command;
+
+import java.io.PrintWriter;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Says in a few lines what is wrong with a command line, and where help is. */
+final class UsageError {
+    private UsageError() {}
+
+    /** Explains it and returns the exit status. */
+    static int explain(ParameterException wrong, PrintWriter err) {
+        err.println(message(wrong));
+        UnmatchedArgumentException.printSuggestions(wrong, err);
+        err.printf("See %s --help.%n", wrong.getCommandLine().getCommandSpec().qualifiedName());
+        return wrong.getCommandLine().getCommandSpec().exitCodeOnInvalidInput();
+    }
+
+    private static String message(ParameterException wrong) {
+        if (wrong instanceof UnmatchedArgumentException unmatched) {
+            return "Not understood: " + String.join(" ", unmatched.getUnmatched());
+        }
+        return wrong.getMessage()
+                .replace("is not a double", "is no number")
+                .replace("is not an int", "is no whole number");
+    }
+}
