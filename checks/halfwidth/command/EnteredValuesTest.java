@@ -112,7 +112,7 @@ class EnteredValuesTest {
                         .anyMatch(
                                 line ->
                                         line.get("page").equals("transmit/feed-trim")
-                                                && line.get("field").equals(field)
+                                                && line.get("name").equals(field)
                                                 && line.get("column").equals(column)
                                                 && line.get("typed").equals(typed)),
                 () -> field + " is not in " + journal);

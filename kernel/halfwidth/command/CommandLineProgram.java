@@ -2,6 +2,7 @@ package halfwidth.command;
 
 import halfwidth.job.JobRefused;
 import halfwidth.page.PageRefused;
+import halfwidth.record.RecordRefused;
 import halfwidth.run.PageLost;
 import halfwidth.value.EntryRefused;
 import java.io.PrintWriter;
@@ -30,6 +31,7 @@ public final class CommandLineProgram {
     public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
         int status =
                 new CommandLine(new Root())
+                        .setCaseInsensitiveEnumValuesAllowed(true)
                         .setOut(out)
                         .setErr(err)
                         .registerConverter(Assignment.class, Assignment::of)
@@ -49,6 +51,7 @@ public final class CommandLineProgram {
                         || exception instanceof PageRefused
                         || exception instanceof EntryRefused
                         || exception instanceof JobRefused
+                        || exception instanceof RecordRefused
                         || exception instanceof PageLost;
         if (!ours) {
             throw exception;

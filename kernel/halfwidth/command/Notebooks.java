@@ -45,8 +45,17 @@ final class Notebooks {
      * @throws Refused if there is none of that name, naming those that are near
      */
     Page page(String name) {
+        return page(pages(), name);
+    }
+
+    /**
+     * Finds a page by its name among these.
+     *
+     * @throws Refused if there is none of that name, naming those that are near
+     */
+    static Page page(Pages pages, String name) {
         try {
-            return pages().find(name);
+            return pages.find(name);
         } catch (IllegalArgumentException unknown) {
             throw new Refused(unknown.getMessage());
         }

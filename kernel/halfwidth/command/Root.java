@@ -8,7 +8,18 @@ import picocli.CommandLine.Spec;
 /** The program without a command: says what there is. */
 @Command(
         name = "halfwidth",
-        subcommands = {OpenScreen.class, ListPages.class, RunPage.class, CheckPages.class},
+        subcommands = {
+            OpenScreen.class,
+            ListPages.class,
+            RunPage.class,
+            CheckPages.class,
+            VerifyRecords.class,
+            SignRecord.class,
+            ShowHistory.class,
+            UndoEntry.class,
+            ImportReadings.class,
+            ExportValues.class
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Worked procedures for bringing an ILS localizer into service.",
@@ -22,6 +33,6 @@ final class Root implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Name a command: list, run or check.");
+        throw new ParameterException(spec.commandLine(), "Name a command: open, list, run or check.");
     }
 }

@@ -1,8 +1,9 @@
 package halfwidth.command;
 
-import halfwidth.job.Job;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
+import halfwidth.page.Pages;
+import halfwidth.record.RecordFile;
 import halfwidth.run.OpenPage;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run;
@@ -13,13 +14,10 @@ import halfwidth.show.Sheet;
 import halfwidth.show.Stamp;
 import halfwidth.show.TextSheet;
 import halfwidth.show.Verdict;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
-import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -43,19 +41,20 @@ final class RunPage implements Callable<Integer> {
     private String name;
 
     @Option(
-            names = "--job",
-            paramLabel = "DIR",
-            description =
-                    "Take the values entered so far from this job folder, and keep new ones there.")
-    private Path jobFolder;
-
-    @Option(
             names = "--out",
             paramLabel = "DIR",
             description = "Write results.csv and page.html into this folder.")
     private Path out;
 
+    @Option(
+            names = "--record",
+            description =
+                    "Write the run as a record into the job's folder records, to be signed and"
+                            + " done again at any time.")
+    private boolean record;
+
     @Mixin private Entered entered;
+    @Mixin private WithinJob job;
     @Mixin private Notebooks notebooks;
     @Mixin private Allowance allowance;
     @Spec private CommandSpec spec;
@@ -63,48 +62,47 @@ final class RunPage implements Callable<Integer> {
     @Override
     public Integer call() {
         // First, since the worker gets ready while the page is read.
-        try (Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
-            Page page = notebooks.page(name);
-            Optional<Job> job = Optional.ofNullable(jobFolder).map(Job::open);
-            Filled filled = filled(page, job);
+        try (Workshop workshop = Workshop.withoutSpare(allowance.budget());
+                WithinJob kept = job) {
+            kept.open(spec.commandLine().getErr());
+            if (record && !kept.keeps()) {
+                throw new Refused("A record belongs to a job that can be written: name --job DIR.");
+            }
+            Pages pages = kept.pages(notebooks.pages());
+            Page page = Notebooks.page(pages, name);
+            Filled filled = kept.filled(page, entered, pages, spec.commandLine().getErr());
             try (OpenPage open = workshop.open(Script.of(page))) {
-                Run run = open.run(Values.of(filled));
-                Sheet sheet = sheet(filled, run, job);
+                Sheet sheet = sheet(filled, open.run(Values.of(filled)));
                 print(sheet);
-                if (out != null) {
-                    new OutFolder(out).write(sheet, open);
-                    spec.commandLine()
-                            .getOut()
-                            .printf("%nWritten: %s%n", out.resolve("page.html").toAbsolutePath());
-                }
+                kept.publish(sheet);
+                write(sheet, open);
                 return status(sheet);
             }
         }
     }
 
-    private Filled filled(Page page, Optional<Job> job) {
-        if (job.isEmpty() && entered.isEmpty()) {
-            return Filled.example(page);
-        }
-        Filled known = job.map(kept -> kept.filled(page, "").filled()).orElseGet(() -> Filled.none(page));
-        Filled filled = entered.into(known);
-        job.ifPresent(kept -> kept.keep(filled, ""));
-        return filled;
+    private Sheet sheet(Filled filled, Run run) {
+        byte[] text = filled.page().text().getBytes(StandardCharsets.UTF_8);
+        Stamp stamp = Stamp.of(Version.text(), ZonedDateTime.now(), text);
+        return new Sheet(filled, run, job.heading(), stamp);
     }
 
-    private static Sheet sheet(Filled filled, Run run, Optional<Job> job) {
-        try {
-            return new Sheet(
-                    filled,
-                    run,
-                    job.map(Job::heading).orElse(Map.of()),
-                    Stamp.of(
-                            Version.text(),
-                            ZonedDateTime.now(),
-                            Files.readAllBytes(filled.page().file())));
-        } catch (IOException e) {
-            throw new Refused(filled.page().file() + " can no longer be read: " + e.getMessage());
+    private void write(Sheet sheet, OpenPage open) {
+        if (out == null && !record) {
+            return;
         }
+        Sheet drawn = Pictures.drawn(sheet, open);
+        if (out != null) {
+            new OutFolder(out).write(drawn);
+            written(out.resolve("page.html"));
+        }
+        if (record) {
+            written(RecordFile.write(job.job().orElseThrow(), drawn, job.visit()));
+        }
+    }
+
+    private void written(Path file) {
+        spec.commandLine().getOut().printf("%nWritten: %s%n", file.toAbsolutePath());
     }
 
     private void print(Sheet sheet) {

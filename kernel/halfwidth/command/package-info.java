@@ -1,2 +1,2 @@
-/** The command line: list, run and check. */
+/** The command line: pages are run and checked, jobs kept, records verified. */
 package halfwidth.command;

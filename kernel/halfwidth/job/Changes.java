@@ -5,6 +5,7 @@ import halfwidth.page.Field;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Part;
+import halfwidth.value.Decimal;
 import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
 import java.util.ArrayList;
@@ -88,9 +89,7 @@ record Changes(Page page, Visit visit, VisitState state) {
     }
 
     static String plain(Object value) {
-        return value instanceof Double number
-                ? halfwidth.value.Decimal.print(number)
-                : value.toString();
+        return value instanceof Double number ? Decimal.print(number) : value.toString();
     }
 
     private Entry read(Place at, String typed) {
@@ -121,55 +120,49 @@ record Changes(Page page, Visit visit, VisitState state) {
         return new EntryRefused("page " + page.name() + " has no " + what);
     }
 
-    /** What must be entered so that the visit holds what is typed on a page. */
-    List<Change> differences(Filled filled) {
-        List<Change> changes = new ArrayList<>();
-        Set<Place> places = new LinkedHashSet<>(state.values().keySet());
-        filled.entries().keySet().stream()
-                .filter(name -> !filled.origins().containsKey(name))
-                .filter(name -> !isDefault(filled, name))
-                .forEach(name -> places.add(Place.input(name)));
+    /** What must be entered so that a visit that now has one thing has another. */
+    List<Change> differences(Filled now, Filled wanted) {
+        Set<Place> places = new LinkedHashSet<>();
+        page.fields().forEach(field -> places.add(Place.input(field.name())));
         for (Part.Readings table : page.readings()) {
-            int rows = filled.readings().getOrDefault(table.name(), List.of()).size();
+            int rows = Math.max(rows(now, table.name()), rows(wanted, table.name()));
             for (int row = 1; row <= rows; row++) {
                 for (Column column : table.columns()) {
                     places.add(Place.cell(table.name(), row, column.name()));
                 }
             }
         }
-        for (Place place : places) {
-            String typed = typed(filled, place);
-            if (!typed.equals(state.typed(place))) {
-                changes.add(Change.to(place, typed));
-            }
-        }
-        return changes;
+        return places.stream()
+                .filter(place -> !typed(wanted, place).equals(typed(now, place)))
+                .map(place -> Change.to(place, typed(wanted, place)))
+                .toList();
     }
 
-    private boolean isDefault(Filled filled, String name) {
-        Optional<String> standing = field(Place.input(name)).standing();
-        return state.typed(Place.input(name)).isEmpty()
-                && standing.equals(Optional.of(filled.entries().get(name).typed()));
+    private static int rows(Filled filled, String table) {
+        return filled.readings().getOrDefault(table, List.of()).size();
     }
 
     private String typed(Filled filled, Place place) {
         if (!place.isCell()) {
-            boolean here = !filled.origins().containsKey(place.name());
             return Optional.ofNullable(filled.entries().get(place.name()))
-                    .filter(entry -> here)
                     .map(Entry::typed)
                     .orElse("");
         }
-        List<List<Optional<Entry>>> rows = filled.readings().getOrDefault(place.name(), List.of());
-        int column =
-                page.readings().stream()
-                        .filter(table -> table.name().equals(place.name()))
-                        .findFirst()
-                        .map(table -> table.columns().stream().map(Column::name).toList())
-                        .orElse(List.of())
-                        .indexOf(place.column());
-        return column >= 0 && place.row() <= rows.size()
-                ? rows.get(place.row() - 1).get(column).map(Entry::typed).orElse("")
-                : "";
+        if (place.row() > rows(filled, place.name())) {
+            return "";
+        }
+        return filled.readings().get(place.name()).get(place.row() - 1).get(index(place)).stream()
+                .map(Entry::typed)
+                .findFirst()
+                .orElse("");
+    }
+
+    private int index(Place place) {
+        return page.readings().stream()
+                .filter(table -> table.name().equals(place.name()))
+                .findFirst()
+                .map(table -> table.columns().stream().map(Column::name).toList())
+                .orElseThrow()
+                .indexOf(place.column());
     }
 }

@@ -1,5 +1,7 @@
 package halfwidth.job;
 
+import java.util.Locale;
+
 /** What one line of the journal says. */
 public sealed interface Fact {
     /** What it is about; the page is "" where it is about the whole job. */
@@ -79,7 +81,12 @@ public sealed interface Fact {
 
         /** As it is written for people and in the journal. */
         public String words() {
-            return name().toLowerCase(java.util.Locale.ROOT);
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        @Override
+        public String toString() {
+            return words();
         }
     }
 }

@@ -20,20 +20,33 @@ final class Filler {
     private final Page page;
     private final VisitState state;
     private final Sources sources;
+    private final Visit visit;
     private final List<String> remarks = new ArrayList<>();
 
     Filler(Moment moment, Page page, Visit visit) {
         this.moment = moment;
         this.page = page;
         this.state = moment.of(visit).orElseGet(VisitState::new);
+        this.visit = visit;
         this.sources = new Sources(moment, visit);
     }
 
+    /** With what comes from other pages and from earlier visits of this one. */
     Filling fill() {
         Filled filled = Filled.none(page);
         for (Field field : page.fields()) {
             filled = withSource(filled, field);
         }
+        return new Filling(withTyped(filled, true), remarks);
+    }
+
+    /** With what was typed for this visit, and defaults, alone. */
+    Filled entered() {
+        return withTyped(Filled.none(page), false);
+    }
+
+    private Filled withTyped(Filled start, boolean gathering) {
+        Filled filled = start;
         Map<String, List<List<String>>> tables = new LinkedHashMap<>();
         for (Line line : state.values().values()) {
             Fact.Value value = (Fact.Value) line.fact();
@@ -44,9 +57,25 @@ final class Filler {
             }
         }
         for (Part.Readings table : page.readings()) {
-            filled = withTable(filled, table, tables.get(table.name()));
+            List<List<String>> rows = new ArrayList<>();
+            if (gathering && table.gathered()) {
+                rows.addAll(earlier(table));
+            }
+            rows.addAll(tables.getOrDefault(table.name(), List.of()));
+            filled = withTable(filled, table, rows);
         }
-        return new Filling(filled, remarks);
+        return filled;
+    }
+
+    /** The rows of the visits of the same page that were begun before this one. */
+    private List<List<String>> earlier(Part.Readings table) {
+        return moment.visits().stream()
+                .takeWhile(other -> !other.equals(visit))
+                .filter(other -> other.page().equals(page.name()))
+                .map(other -> new Filler(moment, page, other).entered())
+                .flatMap(filled -> filled.readings().getOrDefault(table.name(), List.of()).stream())
+                .map(row -> row.stream().map(cell -> cell.map(Entry::typed).orElse("")).toList())
+                .toList();
     }
 
     private Filled withSource(Filled filled, Field field) {
@@ -81,6 +110,16 @@ final class Filler {
         if (!field.get().unit().equals(value.unit())) {
             return leftOut(filled, value, changedUnit(value, field.get().unit()));
         }
+        field.get()
+                .from()
+                .ifPresent(
+                        from ->
+                                remarks.add(
+                                        field.get().label()
+                                                + " ("
+                                                + name
+                                                + ") is typed here, not taken from "
+                                                + from));
         try {
             return filled.with(name, value.typed());
         } catch (EntryRefused refusal) {
@@ -122,7 +161,7 @@ final class Filler {
     }
 
     private Filled withTable(Filled filled, Part.Readings table, List<List<String>> rows) {
-        if (rows == null) {
+        if (rows.isEmpty()) {
             return filled;
         }
         try {

@@ -37,7 +37,11 @@ public final class Fingerprint {
 
     /** SHA-256 of a text in UTF-8, in hexadecimal. */
     public static String of(String text) {
-        return HexFormat.of()
-                .formatHex(Chain.sha256().digest(text.getBytes(StandardCharsets.UTF_8)));
+        return of(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** SHA-256 of bytes, in hexadecimal. */
+    public static String of(byte[] bytes) {
+        return HexFormat.of().formatHex(Chain.sha256().digest(bytes));
     }
 }

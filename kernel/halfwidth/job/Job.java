@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,14 +51,19 @@ public final class Job implements AutoCloseable {
         return open(folder);
     }
 
+    /** {@linkplain #open(Path, String) Opens} a job in the name of the machine's user. */
+    public static Job open(Path folder) {
+        return open(folder, System.getProperty("user.name", ""));
+    }
+
     /**
-     * Opens a job to read and write, in the name of the machine's user.
+     * Opens a job to read and write, in the name of this person.
      *
      * @throws JobHeld if another process writes in it, saying who
      * @throws JobRefused if it is no job's folder, or cannot be read or written
      */
-    public static Job open(Path folder) {
-        return open(folder, System.getProperty("user.name", ""), Clock.systemDefaultZone());
+    public static Job open(Path folder, String who) {
+        return open(folder, who, Clock.systemDefaultZone());
     }
 
     static Job open(Path folder, String who, Clock clock) {
@@ -162,9 +169,17 @@ public final class Job implements AutoCloseable {
         return new Filler(now, page, new Visit(page.name(), visit)).fill();
     }
 
+    /** A page with what was typed for a visit, and its defaults, alone. */
+    public synchronized Filled entered(Page page, String visit) {
+        return new Filler(now, page, new Visit(page.name(), visit)).entered();
+    }
+
     /** What stands at each place of a visit, with who entered it, when and why it is blank. */
     public synchronized Map<Place, Line> values(Visit visit) {
-        return now.of(visit).map(state -> Map.copyOf(state.values())).orElse(Map.of());
+        return Collections.unmodifiableMap(
+                now.of(visit)
+                        .map(state -> new LinkedHashMap<>(state.values()))
+                        .orElseGet(LinkedHashMap::new));
     }
 
     /** What the last run of a visit published, by name. */
@@ -201,14 +216,15 @@ public final class Job implements AutoCloseable {
     }
 
     /**
-     * Enters what is typed on a page where it differs from what the visit has.
+     * Enters what is typed on a page where it differs from what was {@linkplain #entered entered}.
      *
      * @return the lines written
      * @throws JobRefused if they cannot be kept
      */
     public synchronized List<Line> keep(Filled filled, String visit) {
         Changes changes = changes(filled.page(), visit);
-        return write(changes.facts(changes.differences(filled)));
+        Filled before = entered(filled.page(), visit);
+        return write(changes.facts(changes.differences(before, filled)));
     }
 
     private Changes changes(Page page, String name) {
@@ -220,22 +236,24 @@ public final class Job implements AutoCloseable {
      * Keeps what a run found, for other pages to take.
      *
      * @param filled what was run
+     * @return the lines written; none if the last run was made from the same and found the same
      */
     public synchronized List<Line> publish(
             Filled filled, String visit, Outcome outcome, List<Finding> findings) {
         Visit of = new Visit(filled.page().name(), visit);
-        List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact.Ran(of, outcome, Fingerprint.of(filled)));
+        Fact ran = new Fact.Ran(of, outcome, Fingerprint.of(filled));
+        if (now.of(of).map(state -> state.has(ran, findings)).orElse(false)) {
+            return List.of();
+        }
+        List<Fact> facts = new ArrayList<>(List.of(ran));
         findings.forEach(finding -> facts.add(new Fact.Found(of, finding)));
         return write(facts);
     }
 
-    /** Takes the value of an input from this visit of the page that the input names. */
-    public synchronized List<Line> choose(Visit visit, String input, String from) {
-        return write(List.of(new Fact.Choice(visit, input, from)));
-    }
-
-    /** Writes a note, a record or a signature into the journal. */
+    /**
+     * Writes a fact that is neither a value nor the undoing of one: a note, a signature, or which
+     * visit an input takes its value from.
+     */
     public synchronized List<Line> state(Fact fact) {
         if (fact instanceof Fact.Value || fact instanceof Fact.Undo) {
             throw new IllegalArgumentException("fact " + fact + " must be entered or undone");
@@ -253,12 +271,8 @@ public final class Job implements AutoCloseable {
         List<Line> last = Undoing.last(lines, visit);
         last.stream()
                 .findFirst()
-                .ifPresent(
-                        first ->
-                                write(
-                                        List.of(
-                                                new Fact.Undo(
-                                                        first.fact().visit(), first.number()))));
+                .map(first -> new Fact.Undo(first.fact().visit(), first.number()))
+                .ifPresent(undo -> write(List.of(undo)));
         return last;
     }
 

@@ -20,8 +20,10 @@ final class Journal implements AutoCloseable {
     private String before;
     private boolean breakFirst;
 
-    private Journal(Path file) {
+    private Journal(Path file, JournalText text) {
         this.file = file;
+        this.end = text.whole();
+        this.before = text.chain();
     }
 
     /** Reads a journal without touching it; a file that is not there is an empty one. */
@@ -41,32 +43,33 @@ final class Journal implements AutoCloseable {
      * @param said takes what is to be said of the set-aside end
      */
     static Journal open(Path file, JournalText text, List<String> said) {
-        Journal journal = new Journal(file);
-        try {
-            journal.channel =
-                    FileChannel.open(
-                            file,
-                            StandardOpenOption.CREATE,
-                            StandardOpenOption.READ,
-                            StandardOpenOption.WRITE);
-            journal.setAside(text, said);
-        } catch (IOException e) {
-            throw new JobRefused(file + " cannot be written: " + e + "; nothing new is kept");
+        Journal journal = new Journal(file, text);
+        if (Files.exists(file)) {
+            try {
+                journal.setAside(said);
+            } catch (IOException e) {
+                throw new JobRefused(file + " cannot be written: " + e + "; nothing new is kept");
+            }
         }
         return journal;
     }
 
-    private void setAside(JournalText text, List<String> said) throws IOException {
+    private FileChannel channel() throws IOException {
+        if (channel == null) {
+            channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        }
+        return channel;
+    }
+
+    private void setAside(List<String> said) throws IOException {
         byte[] bytes = Files.readAllBytes(file);
-        end = text.whole();
-        before = text.chain();
         breakFirst = end > 0 && bytes[(int) end - 1] != '\n';
         if (bytes.length > end) {
             byte[] torn = Arrays.copyOfRange(bytes, (int) end, bytes.length);
             Path aside = free();
             Files.write(aside, torn, StandardOpenOption.CREATE_NEW, StandardOpenOption.SYNC);
-            channel.truncate(end);
-            channel.force(true);
+            channel().truncate(end);
+            channel().force(true);
             said.add(
                     "the end of journal.csv was torn off while it was written, before it was"
                             + " acknowledged; its "
@@ -94,7 +97,7 @@ final class Journal implements AutoCloseable {
      * @throws JobRefused if that fails: then none of them is in the file
      */
     void append(List<Line> lines) {
-        if (channel == null || !channel.isOpen()) {
+        if (channel != null && !channel.isOpen()) {
             throw new JobRefused(file + " was given up after a fault; open the job again");
         }
         StringBuilder text = new StringBuilder(breakFirst ? "\n" : "");
@@ -119,14 +122,14 @@ final class Journal implements AutoCloseable {
         try {
             long at = end;
             while (bytes.hasRemaining()) {
-                at += channel.write(bytes, at);
+                at += channel().write(bytes, at);
             }
-            channel.force(false);
+            channel().force(false);
         } catch (IOException e) {
             List<String> consequence = new ArrayList<>();
             try {
-                channel.truncate(end);
-                channel.force(true);
+                channel().truncate(end);
+                channel().force(true);
             } catch (IOException worse) {
                 close();
                 consequence.add("; the job must be opened again");

@@ -30,11 +30,11 @@ public record Source(Optional<Visit> visit, Optional<Finding> finding, String wo
         if (!number || taken.unit().isEmpty()) {
             return field.read(taken.value());
         }
-        Entry exact = field.read(withUnit(taken.value(), taken.unit()));
+        String typed = withUnit(taken.value(), taken.unit());
         String brief = Decimal.print(new BigDecimal(taken.value()).round(READABLE).doubleValue());
         String shown = withUnit(brief, taken.unit());
-        return new Entry(
-                shown, exact.value(), Entry.read(field.kind(), field.unit(), shown).understood());
+        String understood = Entry.read(field.kind(), field.unit(), shown).understood();
+        return new Entry(typed, field.read(typed).value(), understood);
     }
 
     private static String withUnit(String number, String unit) {

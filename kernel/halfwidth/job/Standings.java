@@ -7,14 +7,20 @@ import halfwidth.page.Pages;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Works out how visits stand: whether all that a run was made from is still as it was. */
 final class Standings {
+    static final String OUT_OF_DATE = "out of date";
+    private static final String REFUSED = "refused";
+
     private final Moment moment;
     private final Pages pages;
+    private final Set<String> names;
     private final Map<String, Optional<Page>> read = new HashMap<>();
     private final Map<Visit, Standing> known = new LinkedHashMap<>();
     private final List<Visit> path = new ArrayList<>();
@@ -22,19 +28,28 @@ final class Standings {
     Standings(Moment moment, Pages pages) {
         this.moment = moment;
         this.pages = pages;
+        this.names = Set.copyOf(pages.names());
     }
 
     Map<Visit, Standing> all() {
         Map<Visit, Standing> all = new LinkedHashMap<>();
-        moment.visits().forEach(visit -> all.put(visit, of(visit)));
+        moment.visits().forEach(visit -> all.put(visit, orRefused(visit)));
         return all;
+    }
+
+    private Standing orRefused(Visit visit) {
+        try {
+            return of(visit);
+        } catch (JobRefused ring) {
+            return new Standing(REFUSED, List.of(ring.getMessage()), Optional.empty());
+        }
     }
 
     private Optional<Page> page(String name) {
         return read.computeIfAbsent(
                 name,
                 wanted ->
-                        pages.names().contains(wanted)
+                        names.contains(wanted)
                                 ? Optional.of(pages.find(wanted))
                                 : Optional.empty());
     }
@@ -77,7 +92,7 @@ final class Standings {
         VisitState state = moment.of(visit).orElseGet(VisitState::new);
         Optional<Page> page = page(visit.page());
         if (page.isEmpty()) {
-            return new Standing("refused", List.of("there is no such page"), Optional.empty());
+            return new Standing(REFUSED, List.of("there is no such page"), Optional.empty());
         }
         List<String> because = stale(visit, page.get());
         if (state.ran().isEmpty()) {
@@ -89,23 +104,35 @@ final class Standings {
         if (!Fingerprint.of(filled).equals(ran.madeFrom())) {
             because.add(0, "its page or values were changed since it was run");
         }
-        String words = because.isEmpty() ? ran.outcome().words() : "out of date";
+        String words = because.isEmpty() ? ran.outcome().words() : OUT_OF_DATE;
         return new Standing(words, because, Optional.of(ran.outcome()));
     }
 
     /** The visits that this one takes values from and that are out of date. */
     private List<String> stale(Visit visit, Page page) {
-        List<String> stale = new ArrayList<>();
         VisitState state = moment.of(visit).orElseGet(VisitState::new);
+        Set<Visit> sources = new LinkedHashSet<>();
         for (Field field : page.fields()) {
             boolean typed = !state.typed(Place.input(field.name())).isEmpty();
             if (field.from().isPresent() && !typed) {
-                Optional<Visit> from = new Sources(moment, visit).of(field).visit();
-                if (from.isPresent() && of(from.get()).words().equals("out of date")) {
-                    stale.add(from.get() + " is out of date");
-                }
+                sources.add(source(field, visit));
             }
         }
-        return new ArrayList<>(stale.stream().distinct().toList());
+        List<String> stale = new ArrayList<>();
+        for (Visit source : sources) {
+            if (of(source).words().equals(OUT_OF_DATE)) {
+                stale.add(source + " is out of date");
+            }
+        }
+        return stale;
+    }
+
+    /** Where a value comes from, or would if that were run: a ring is found before it is closed. */
+    private Visit source(Field field, Visit visit) {
+        String from = field.from().orElseThrow();
+        return new Sources(moment, visit)
+                .of(field)
+                .visit()
+                .orElseGet(() -> new Visit(from.substring(0, from.indexOf('#')), visit.name()));
     }
 }

@@ -2,6 +2,7 @@ package halfwidth.job;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -47,6 +48,13 @@ final class VisitState {
 
     Map<String, Finding> findings() {
         return findings;
+    }
+
+    /** Whether its last run was this one. */
+    boolean has(Fact run, List<Finding> found) {
+        return ran != null
+                && ran.fact().equals(run)
+                && List.copyOf(findings.values()).equals(found);
     }
 
     Optional<Line> ran() {

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 
 /** Reads each fenced block by what its info string says. */
 final class BlockReader {
-    private static final Pattern READINGS = Pattern.compile("csv readings (\\S+)");
+    private static final Pattern READINGS = Pattern.compile("csv readings (\\S+)( gathered)?");
     private static final String EXPECTED =
             "expected csv inputs, csv readings NAME, java, java check or csv results";
 
@@ -37,7 +37,9 @@ final class BlockReader {
     private Part part(Fence fence) {
         Matcher readings = READINGS.matcher(fence.info());
         if (readings.matches()) {
-            return new ReadingsBlock(problems, variables).read(fence, readings.group(1));
+            Part.Readings table =
+                    new ReadingsBlock(problems, variables).read(fence, readings.group(1));
+            return readings.group(2) == null ? table : table.gatheringVisits();
         }
         return switch (fence.info()) {
             case "java" -> new Part.Steps(fence.start(), fence.content());

@@ -22,15 +22,30 @@ public sealed interface Part {
     }
 
     /**
-     * A {@code csv readings NAME} block.
+     * A {@code csv readings NAME} or {@code csv readings NAME gathered} block.
      *
      * @param example the worked example's rows, each as long as {@code columns}; blank is missing
+     * @param gathered whether, in a job, the rows of earlier visits of the page stand above its own
      */
-    record Readings(int line, String name, List<Column> columns, List<List<String>> example)
+    record Readings(
+            int line,
+            String name,
+            List<Column> columns,
+            List<List<String>> example,
+            boolean gathered)
             implements Part {
         public Readings {
             columns = List.copyOf(columns);
             example = example.stream().map(List::copyOf).toList();
+        }
+
+        /** A table that holds its own rows only. */
+        public Readings(int line, String name, List<Column> columns, List<List<String>> example) {
+            this(line, name, columns, example, false);
+        }
+
+        Readings gatheringVisits() {
+            return new Readings(line, name, columns, example, true);
         }
     }
 

@@ -3,6 +3,7 @@ package halfwidth.show;
 import halfwidth.page.Column;
 import halfwidth.page.Field;
 import halfwidth.page.Part;
+import halfwidth.value.Entry;
 import halfwidth.value.Kind;
 import java.util.List;
 import java.util.Optional;
@@ -30,13 +31,21 @@ record EntryTables(Sheet sheet, Html html) {
         html.text(allowed.isEmpty() ? "" : ", " + allowed).close().close();
         sheet.entry(field.name())
                 .ifPresentOrElse(
-                        entry ->
-                                html.element("td", entry.typed(), "class", "typed")
-                                        .element("td", entry.understood()),
+                        entry -> entered(field, entry),
                         () ->
                                 html.element("td", "not filled in", "class", "absent")
                                         .element("td", "–", "title", "not filled in"));
         html.close().line();
+    }
+
+    private void entered(Field field, Entry entry) {
+        String origin = sheet.filled().origins().get(field.name());
+        html.open("td", "class", "typed").text(origin == null ? entry.typed() : origin);
+        if (origin == null && field.from().isPresent() && !sheet.example()) {
+            html.element("span", "typed, not from " + field.from().get(), "class", "source");
+        }
+        html.close();
+        html.element("td", entry.understood());
     }
 
     static String allowed(Field field) {

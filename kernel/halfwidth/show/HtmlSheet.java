@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.List;
 
 /**
  * A sheet as one HTML file that stands alone: it loads nothing and runs nothing, and prints as it
@@ -18,18 +19,28 @@ public final class HtmlSheet {
     private static final String POLICY =
             "default-src 'none'; img-src data:; style-src 'unsafe-inline'";
 
+    /** What stands where the digest of a sealed sheet goes. */
+    public static final String UNSEALED = "0".repeat(64);
+
     private final Sheet sheet;
+    private final List<Attachment> attachments;
     private final Html html = new Html();
     private final SheetParts parts;
 
-    private HtmlSheet(Sheet sheet) {
+    private HtmlSheet(Sheet sheet, List<Attachment> attachments) {
         this.sheet = sheet;
         this.parts = new SheetParts(sheet, html, Pictures.WITHIN);
+        this.attachments = attachments;
     }
 
     /** Writes a sheet. */
     public static String of(Sheet sheet) {
-        HtmlSheet writer = new HtmlSheet(sheet);
+        return of(sheet, List.of());
+    }
+
+    /** Writes a sheet with attachments, and a place for its digest where it has any. */
+    public static String of(Sheet sheet, List<Attachment> attachments) {
+        HtmlSheet writer = new HtmlSheet(sheet, attachments);
         writer.write();
         return writer.html.toString();
     }
@@ -118,7 +129,23 @@ public final class HtmlSheet {
         fact("Program", "Halfwidth " + stamp.version());
         fact("Java", stamp.java());
         fact("SHA-256 of the page", stamp.digest());
-        html.close().close().line();
+        html.close().line();
+        if (!attachments.isEmpty()) {
+            attachments();
+        }
+        html.close().line();
+    }
+
+    private void attachments() {
+        html.open("p").text("Record sealed by SHA-256 ");
+        html.element("code", UNSEALED, "id", "seal");
+        html.text(" over this file with zeros in its place, whatever its line ends.").close();
+        html.open("div", "class", "attached").line();
+        for (Attachment attachment : attachments) {
+            html.open("details").element("summary", attachment.title());
+            html.element("pre", attachment.text(), "id", attachment.id()).close().line();
+        }
+        html.close();
     }
 
     private void fact(String name, String value) {

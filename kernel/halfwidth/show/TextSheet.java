@@ -83,7 +83,8 @@ public final class TextSheet {
                     sheet.entry(field.name())
                             .map(entry -> entry.understood())
                             .orElse("not filled in");
-            columns.row(List.of(field.label(), understood), List.of());
+            String origin = sheet.filled().origins().getOrDefault(field.name(), "");
+            columns.row(List.of(field.label(), understood), List.of(origin));
         }
         for (Part.Readings table : sheet.page().readings()) {
             String count = Readings.of(table, sheet).words();

@@ -20,6 +20,12 @@ final class Answers {
         looks.put("/csv/", filling::csv);
         looks.put("/record/", filling::record);
         looks.put("/progress/", filling::progress);
+        ReviewAnswers reviewing = new ReviewAnswers(notebook);
+        AdaptAnswers adapting = new AdaptAnswers(notebook);
+        looks.put("/review/", reviewing::page);
+        looks.put("/adapt/", adapting::page);
+        acts.put("/sign/", reviewing::sign);
+        acts.put("/adapt/", adapting::change);
         acts.put("/fill/", filling::parts);
         acts.put("/enter/", filling::enter);
         acts.put("/read/", filling::read);

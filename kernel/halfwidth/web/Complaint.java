@@ -2,6 +2,7 @@ package halfwidth.web;
 
 import halfwidth.job.JobRefused;
 import halfwidth.page.PageRefused;
+import halfwidth.record.RecordRefused;
 import halfwidth.run.PageLost;
 import halfwidth.show.Html;
 import halfwidth.value.EntryRefused;
@@ -30,6 +31,7 @@ final class Complaint {
                 refused instanceof JobRefused
                         || refused instanceof PageRefused
                         || refused instanceof EntryRefused
+                        || refused instanceof RecordRefused
                         || refused instanceof PageLost;
         return ours ? CONFLICT : BROKEN;
     }

@@ -17,6 +17,11 @@ import java.util.OptionalInt;
  * it gives is always that of a clean run with just these values.
  */
 final class Desk {
+    /** How a plot is laid out and drawn for a screen, and for paper. */
+    static final Size ON_SCREEN = new Size(720, 450, 1.5);
+
+    static final Size ON_PAPER = new Size(720, 450, 2);
+
     /** Windows look at a few visits of a page, and at its worked example. */
     private static final int REMEMBERED = 6;
 

@@ -15,11 +15,6 @@ import java.util.Optional;
 
 /** What the fill-in view asks for and sends. */
 record FillAnswers(Notebook notebook) {
-    /** How a plot is laid out and drawn for a screen, and for paper. */
-    private static final Desk.Size ON_SCREEN = new Desk.Size(720, 450, 1.5);
-
-    private static final Desk.Size ON_PAPER = new Desk.Size(720, 450, 2);
-
     /** The whole page, with what is known without computing. */
     Reply page(Request request, Visit visit) {
         Scene scene = notebook.scene(visit, Notebook.Effort.NONE, List.of());
@@ -148,7 +143,7 @@ record FillAnswers(Notebook notebook) {
     Reply plot(Request request, Visit visit) {
         int step = request.query().number("step");
         Filled filled = asked(request, visit).sheet().filled();
-        return Reply.of("image/png", notebook.draw(filled, step, ON_SCREEN));
+        return Reply.of("image/png", notebook.draw(filled, step, Desk.ON_SCREEN));
     }
 
     Reply csv(Request request, Visit visit) {
@@ -162,7 +157,7 @@ record FillAnswers(Notebook notebook) {
     Reply record(Request request, Visit visit) {
         Scene scene = asked(request, visit);
         Sheet drawn =
-                scene.sheet().drawn(step -> notebook.draw(scene.sheet().filled(), step, ON_PAPER));
+                scene.sheet().drawn(step -> notebook.draw(scene.sheet().filled(), step, Desk.ON_PAPER));
         String html = HtmlSheet.of(drawn);
         return Reply.html(html).withPolicy(HtmlSheet.policy(html));
     }

@@ -72,7 +72,9 @@ final class Frame {
         html.single("link", "rel", "icon", "href", "/own/mark.svg");
         html.single("link", "rel", "stylesheet", "href", "/own/sheet.css");
         html.single("link", "rel", "stylesheet", "href", "/own/screen.css");
-        html.element("script", "", "type", "module", "src", "/own/" + view + ".js");
+        if (view.equals("fill") || view.equals("job")) {
+            html.element("script", "", "type", "module", "src", "/own/" + view + ".js");
+        }
         html.close().line();
         String[] attributes = {"class", "screen " + view, "data-job", key};
         html.open(

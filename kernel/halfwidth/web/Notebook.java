@@ -10,6 +10,7 @@ import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.PageRefused;
 import halfwidth.page.Pages;
+import halfwidth.record.Findings;
 import halfwidth.run.Run;
 import halfwidth.run.Workshop;
 import halfwidth.show.Sheet;
@@ -163,12 +164,11 @@ final class Notebook implements AutoCloseable {
         };
     }
 
-    /** Keeps what a run found, for other pages to take, unless the journal has it already. */
+    /** Keeps what a run found, for other pages to take. */
     private void publish(Visit visit, Sheet sheet) {
-        String standing = standing(visit);
-        boolean due = standing.equals("not run") || standing.equals("out of date");
-        if (due && job.isWritable()) {
-            job.publish(sheet.filled(), visit.name(), Found.outcome(sheet), Found.findings(sheet));
+        if (job.isWritable() && !job.values(visit).isEmpty()) {
+            job.publish(
+                    sheet.filled(), visit.name(), Findings.outcome(sheet), Findings.of(sheet));
         }
     }
 

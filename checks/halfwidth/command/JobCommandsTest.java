@@ -1,0 +1,142 @@
+package halfwidth.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import halfwidth.job.Job;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A job from the command line: links, records, import, history, and two processes at once. */
+class JobCommandsTest {
+    @TempDir Path temporary;
+    private Scratch scratch;
+
+    @BeforeEach
+    void write() {
+        scratch = Scratch.within(temporary);
+        scratch.file("job/job.csv", "name,value", "Station,North Field");
+        scratch.page("trial/first", "double same = length; // mm", "assert twice == 10 : \"x\";");
+        scratch.file(
+                "notebooks/trial/second.md",
+                "# Second",
+                "",
+                "```csv inputs",
+                "name,unit,kind,example,default,from,label",
+                "taken,in,number,1,,trial/first#twice,Taken",
+                "```",
+                "",
+                "```csv readings sweep",
+                "azimuth [\u00b0],near [DDM]",
+                "1,0",
+                "```",
+                "",
+                "```java",
+                "double more = taken + 1; // in",
+                "```",
+                "",
+                "```csv results",
+                "name,unit,decimals,label",
+                "more,in,2,More",
+                "```");
+    }
+
+    private Program run(String... arguments) {
+        Stream<String> rest =
+                Stream.of("--job", scratch.path("job"), "--notebooks", scratch.path("notebooks"));
+        return Program.here(Stream.concat(Stream.of(arguments), rest).toArray(String[]::new));
+    }
+
+    private Path record() throws IOException {
+        try (Stream<Path> files = Files.list(scratch.folder().resolve("job/records"))) {
+            return files.filter(file -> file.toString().endsWith(".html"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+    }
+
+    @Test
+    void takesAValueFromAnotherPageInItsOwnUnitAndMarksWhatDependsOnIt() {
+        assertEquals(0, run("run", "trial/first", "--set", "length=5").status());
+        Program second = run("run", "trial/second");
+        assertTrue(second.out().contains("from trial/first#twice, 20"), second.out());
+        // 10 mm are 0.3937 in (the inch is 25.4 mm by definition), and 1 more.
+        assertTrue(second.section("RESULTS").contains("1.39"), second.out());
+        run("run", "trial/first", "--set", "length=4");
+        String list = run("list").out();
+        assertTrue(list.contains("out of date"), list);
+        assertTrue(list.contains("met"), list);
+        String early = run("run", "trial/second", "--at", "1").out();
+        assertTrue(early.contains("not filled in"), early);
+    }
+
+    @Test
+    void writesSignsAndVerifiesARecordAndNoticesAChange() throws IOException {
+        assertEquals(3, run("run", "trial/first", "--set", "length=7", "--record").status());
+        String record = record().toString();
+        assertEquals(
+                0, Program.here("sign", record, "--name", "A. Nother", "--as", "checked").status());
+        Program verified = Program.here("verify", record);
+        assertEquals(0, verified.status(), verified.err());
+        assertTrue(verified.out().contains("unchanged"), verified.out());
+        assertTrue(verified.out().contains("all 1 results equal"), verified.out());
+        assertTrue(verified.out().contains("checked by A. Nother"), verified.out());
+        Files.writeString(record(), Files.readString(record()).replace("North", "South"));
+        Program changed = Program.here("verify", record);
+        assertEquals(1, changed.status());
+        assertTrue(changed.out().contains("CHANGED after it was written"), changed.out());
+        assertTrue(changed.out().contains("CHANGED since it was signed"), changed.out());
+    }
+
+    @Test
+    void importsAfterShowingTheMapping() {
+        String file = scratch.file("sweep.csv", "azimuth,ddm", "1,-10", "2,150").toString();
+        Program asked = run("import", "trial/second", "sweep", file);
+        assertEquals(1, asked.status());
+        assertTrue(asked.err().contains("azimuth: in which unit"), asked.err());
+        assertTrue(asked.err().contains("ddm: which column is it?"), asked.err());
+        List<String> stated =
+                List.of("azimuth=azimuth [\u00b0]", "ddm=near [\u00b5A, + in the 90]");
+        String[] line = {
+            "import", "trial/second", "sweep", file, "--map", stated.get(0), "--map", stated.get(1)
+        };
+        Program shown = run(line);
+        assertEquals(1, shown.status());
+        assertTrue(shown.out().contains("ddm \u2192 near [\u00b5A, + in the 90]"), shown.out());
+        assertTrue(shown.err().contains("--accept"), shown.err());
+        assertEquals(0, Job.readOnly(scratch.folder().resolve("job")).last());
+        Program taken =
+                run(Stream.concat(Stream.of(line), Stream.of("--accept")).toArray(String[]::new));
+        assertEquals(0, taken.status(), taken.err());
+        String export = Program.here("export", "--job", scratch.path("job")).out();
+        // 150 uA are 0.155 DDM (ICAO Annex 10 Vol I), here in the 90, which counts negative.
+        assertTrue(export.contains("trial/second,,sweep,2,near,-0.155,DDM,-150"), export);
+        Program undone = Program.here("undo", "--job", scratch.path("job"));
+        assertTrue(undone.out().contains("sweep, row 2, near = -150"), undone.out());
+        String history = Program.here("history", "--job", scratch.path("job")).out();
+        assertTrue(history.contains("undid line 1"), history);
+        assertTrue(history.contains("(undone)"), history);
+    }
+
+    @Test
+    void showsWithoutKeepingWhereAnotherProcessWrites() {
+        run("run", "trial/first", "--set", "length=5");
+        try (Job held = Job.open(scratch.folder().resolve("job"))) {
+            long before = held.last();
+            Program second = run("run", "trial/first");
+            assertEquals(0, second.status());
+            assertTrue(second.err().contains("is being written by process"), second.err());
+            assertTrue(second.err().contains("shown and not kept"), second.err());
+            Program refused = run("run", "trial/first", "--set", "length=6");
+            assertEquals(1, refused.status());
+            assertTrue(refused.err().contains("nothing is kept"), refused.err());
+            assertEquals(before, Job.readOnly(held.folder()).last());
+        }
+    }
+}

@@ -1,0 +1,176 @@
+package halfwidth.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a journal's file keeps, and what becomes of it in the hands of others. */
+class JournalTest {
+    private static final Visit VISIT = new Visit("sweep/width", "pair 3");
+
+    @TempDir Path folder;
+    private Path file;
+
+    @BeforeEach
+    void writeFourLines() {
+        file = folder.resolve("journal.csv");
+        try (Job job = Job.create(folder, Map.of())) {
+            job.enter(JobPages.WIDTH, "pair 3", List.of(Change.to(Place.input("length"), "300 m")));
+            job.enter(
+                    JobPages.WIDTH,
+                    "pair 3",
+                    List.of(
+                            Change.to(Place.cell("sweep", 1, "near"), "155 in the 150"),
+                            Change.to(Place.cell("sweep", 2, "near"), "-0.155")));
+            job.state(
+                    new Fact.Noted(VISIT, "a \"lost\" mark,\nback\\slash\r\n\u00fc \u2212 \u00b0"));
+        }
+    }
+
+    private List<Line> linesNow() {
+        return Job.readOnly(folder).lines();
+    }
+
+    private void rewrite(String text) throws IOException {
+        Files.writeString(file, text);
+    }
+
+    @Test
+    void keepsEveryKindOfLine() {
+        List<Fact> facts =
+                List.of(
+                        new Fact.Ran(
+                                VISIT, new Outcome(Outcome.Word.WAITING, List.of("a", "b")), "f00"),
+                        new Fact.Found(
+                                VISIT, new Finding("width", "4.08", "\u00b0", "0.01", "met")),
+                        new Fact.Choice(VISIT, "taken", "pair 2"),
+                        new Fact.Recorded(VISIT, "r.html", "abc"),
+                        new Fact.Signed(VISIT, "r.html", "abc", Fact.Role.CHECKED, "well,\nseen"),
+                        new Fact.Noted(new Visit("", ""), "a note on the whole job"));
+        try (Job job = Job.open(folder)) {
+            facts.forEach(job::state);
+        }
+        List<Fact> kept = linesNow().stream().map(Line::fact).toList();
+        assertEquals(facts, kept.subList(4, kept.size()));
+    }
+
+    @Test
+    void keepsAnEntryInOneLineOfTheFile() throws IOException {
+        assertEquals(5, Files.readAllLines(file).size(), "a header and four lines");
+        Fact.Noted note = (Fact.Noted) linesNow().get(3).fact();
+        assertEquals("a \"lost\" mark,\nback\\slash\r\n\u00fc \u2212 \u00b0", note.text());
+    }
+
+    @Test
+    void readsTheSameWithOtherLineEnds() throws IOException {
+        List<Line> before = linesNow();
+        rewrite(Files.readString(file).replace("\n", "\r\n"));
+        assertEquals(before, linesNow());
+        assertEquals(List.of(), Job.readOnly(folder).warnings());
+        try (Job job = Job.open(folder)) {
+            job.state(new Fact.Noted(VISIT, "after"));
+        }
+        assertEquals(5, linesNow().size());
+        assertEquals(List.of(), Job.readOnly(folder).warnings());
+    }
+
+    @Test
+    void readsTheSameWithAByteOrderMarkAndWithoutTheLastLineEnd() throws IOException {
+        List<Line> before = linesNow();
+        rewrite("\ufeff" + Files.readString(file).stripTrailing());
+        assertEquals(before, linesNow());
+        try (Job job = Job.open(folder)) {
+            assertEquals(List.of(), job.warnings());
+            job.state(new Fact.Noted(VISIT, "after"));
+        }
+        assertEquals(5, linesNow().size());
+        assertEquals(List.of(), Job.readOnly(folder).warnings());
+    }
+
+    @Test
+    void noticesARemovedLine() throws IOException {
+        List<String> lines = new ArrayList<>(Files.readAllLines(file));
+        lines.remove(1);
+        rewrite(String.join("\n", lines) + "\n");
+        assertEquals(
+                List.of(
+                        "line 2 does not follow the line before it: one was removed, added or moved"
+                                + " there"),
+                Job.readOnly(folder).warnings());
+        assertEquals(List.of(2L, 3L, 4L), linesNow().stream().map(Line::number).toList());
+    }
+
+    @Test
+    void noticesAnAlteredLineAndLeavesItOut() throws IOException {
+        rewrite(Files.readString(file).replace("300 m", "301 m"));
+        assertEquals(
+                List.of("line 2 was altered and is left out"), Job.readOnly(folder).warnings());
+        try (Job job = Job.open(folder)) {
+            job.state(new Fact.Noted(VISIT, "work goes on"));
+        }
+        assertEquals(List.of(2L, 3L, 4L, 5L), linesNow().stream().map(Line::number).toList());
+        assertEquals(1, Job.readOnly(folder).warnings().size(), "and it is still said");
+    }
+
+    @Test
+    void noticesLinesThatChangedPlaces() throws IOException {
+        List<String> lines = new ArrayList<>(Files.readAllLines(file));
+        lines.add(lines.remove(1));
+        rewrite(String.join("\n", lines) + "\n");
+        assertTrue(!Job.readOnly(folder).warnings().isEmpty());
+    }
+
+    @Test
+    void setsATornEndAsideAndLosesNothingBeforeIt() throws IOException {
+        byte[] whole = Files.readAllBytes(file);
+        byte[] torn = Arrays.copyOf(whole, whole.length - 20);
+        Files.write(file, torn);
+        assertEquals(3, linesNow().size());
+        try (Job job = Job.open(folder)) {
+            String said = job.warnings().get(0);
+            assertTrue(said.contains("torn off") && said.contains("journal-torn-1.txt"), said);
+            job.state(new Fact.Noted(VISIT, "after"));
+        }
+        byte[] aside = Files.readAllBytes(folder.resolve("journal-torn-1.txt"));
+        String file4 = new String(whole, StandardCharsets.UTF_8).lines().toList().get(4);
+        assertEquals(
+                file4.substring(0, file4.length() - 19), new String(aside, StandardCharsets.UTF_8));
+        assertEquals(List.of(1L, 2L, 3L, 4L), linesNow().stream().map(Line::number).toList());
+        assertEquals(List.of(), Job.readOnly(folder).warnings(), "said once, when it was found");
+    }
+
+    @Test
+    void setsAHalfBlockAside() throws IOException {
+        List<String> lines = Files.readAllLines(file);
+        rewrite(String.join("\n", lines.subList(0, 3)) + "\n");
+        assertEquals(1, linesNow().size(), "the first cell of a block of two is no block");
+        try (Job job = Job.open(folder)) {
+            assertEquals(1, job.warnings().size());
+            assertEquals(1, job.last());
+        }
+        assertEquals(lines.get(2) + "\n", Files.readString(folder.resolve("journal-torn-1.txt")));
+    }
+
+    @Test
+    void startsAnewWhereTheFirstWriteWasTorn() throws IOException {
+        rewrite("number,mo");
+        try (Job job = Job.open(folder)) {
+            assertEquals(0, job.last());
+            job.undo(Optional.empty());
+            job.state(new Fact.Noted(VISIT, "first"));
+        }
+        assertEquals(1, linesNow().size());
+    }
+}

@@ -1,0 +1,218 @@
+package halfwidth.record;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import halfwidth.job.Change;
+import halfwidth.job.Fact;
+import halfwidth.job.Job;
+import halfwidth.job.Place;
+import halfwidth.page.Filled;
+import halfwidth.page.Page;
+import halfwidth.page.Pages;
+import halfwidth.run.Budget;
+import halfwidth.run.OpenPage;
+import halfwidth.run.Script;
+import halfwidth.run.Values;
+import halfwidth.run.Workshop;
+import halfwidth.show.Sheet;
+import halfwidth.show.Stamp;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RecordTest {
+    private static final Page PAGE =
+            Pages.parse(
+                    "trial/sine",
+                    Path.of("trial/sine.md"),
+                    """
+                    # Sine & "more" <of it>
+
+                    ```csv inputs
+                    name,unit,kind,example,default,from,least,most,label
+                    angle,\u00b0,number,30,,,0,90,Angle
+                    taken,m,number,2,,a/b#c,0,10,Taken
+                    ```
+
+                    ```csv readings marks
+                    at [m],what
+                    1,"a, b"
+                    ```
+
+                    ```java
+                    double sine = sin(toRadians(angle)); // 1
+                    double scaled = taken * sine; // m
+                    String first = marks.getString(0, "what");
+                    ```
+
+                    ```csv results
+                    name,unit,decimals,most,source,label
+                    sine,1,4,0.6,invented for this test,Sine
+                    scaled,m,3,,,Scaled
+                    first,,,,,First mark
+                    ```
+                    """);
+    private static Workshop workshop;
+    @TempDir private static Path folder;
+    private static Path record;
+    private static Job job;
+
+    @BeforeAll
+    static void writeARecord() {
+        workshop =
+                Workshop.withoutSpare(
+                        new Budget(Duration.ofMinutes(2), 256, Budget.USUAL.outputBytes()));
+        job = Job.create(folder.resolve("job"), Map.of("Station", "North Field"));
+        job.enter(
+                PAGE,
+                "pair 3",
+                List.of(
+                        Change.to(Place.input("angle"), "30"),
+                        Change.to(Place.input("taken"), "2.5"),
+                        Change.to(Place.cell("marks", 1, "what"), "<x> & \"y\", z"),
+                        Change.to(Place.cell("marks", 3, "at"), "2")));
+        record = RecordFile.write(job, sheet(), "pair 3");
+    }
+
+    @AfterAll
+    static void close() {
+        workshop.close();
+        job.close();
+    }
+
+    private static Sheet sheet() {
+        Filled filled = job.filled(PAGE, "pair 3").filled();
+        try (OpenPage open = workshop.open(Script.of(PAGE))) {
+            return new Sheet(
+                    filled,
+                    open.run(Values.of(filled)),
+                    job.heading(),
+                    Stamp.of("1.0", ZonedDateTime.now(), new byte[0]));
+        }
+    }
+
+    @Test
+    void holdsAllThatIsNeededToDoItAgain() {
+        Contents contents = Attached.read(RecordFile.bytes(record));
+        assertEquals(PAGE.text(), contents.page());
+        assertEquals(job.filled(PAGE, "pair 3").filled(), contents.filled());
+        assertEquals("pair 3", contents.facts().get("visit"));
+        assertEquals("1.0", contents.facts().get("program"));
+    }
+
+    @Test
+    void comesOutAgainToTheLastDigit() {
+        Verification verified = Verification.of(record, workshop);
+        assertEquals(List.of(), verified.differences());
+        assertTrue(verified.holds());
+        assertTrue(verified.exact());
+        assertEquals(3, verified.results());
+    }
+
+    @Test
+    void writesItsResultsBeside() throws IOException {
+        String csv = Files.readString(RecordFile.csv(record));
+        assertTrue(csv.contains("scaled,1.25,m,"), csv);
+    }
+
+    @Test
+    void isNeverWrittenOver() {
+        Path other = RecordFile.write(job, sheet(), "pair 3");
+        assertFalse(other.equals(record));
+        assertTrue(Files.exists(record));
+    }
+
+    @Test
+    void noticesAnyChangedByte() {
+        byte[] file = RecordFile.bytes(record);
+        assertTrue(Seal.holds(file));
+        Random random = new Random(6);
+        for (int i = 0; i < 3000; i++) {
+            byte[] changed = file.clone();
+            changed[random.nextInt(file.length)] ^= (byte) (1 + random.nextInt(255));
+            assertFalse(Seal.holds(changed));
+        }
+    }
+
+    @Test
+    void readsTheSameAfterAMailProgramChangedItsLineEnds() throws IOException {
+        String text = Files.readString(record);
+        Path mailed = Files.writeString(folder.resolve("mailed.html"), text.replace("\n", "\r\n"));
+        assertTrue(Verification.of(mailed, workshop).holds());
+    }
+
+    @Test
+    void tellsEachResultThatDoesNotComeOutAgain() throws IOException {
+        String text = Files.readString(record).replaceFirst("scaled,1[.0-9]+,m", "scaled,1.26,m");
+        Path edited = folder.resolve("edited.html");
+        Files.writeString(edited, text);
+        Verification verified = Verification.of(edited, workshop);
+        assertFalse(verified.sealed());
+        assertEquals(
+                1,
+                verified.differences().stream()
+                        .filter(d -> d.startsWith("scaled is 1.26 in the record and 1.2"))
+                        .count(),
+                verified.differences().toString());
+        assertEquals(1, verified.differences().size());
+    }
+
+    @Test
+    void tellsWhereTheValuesAreNotThoseThatWereRun() throws IOException {
+        String text = Files.readString(record).replace("taken,,,2.5,", "taken,,,2.6,");
+        Path edited = Files.writeString(folder.resolve("values.html"), text);
+        List<String> differences = Verification.of(edited, workshop).differences();
+        assertTrue(differences.get(0).contains("not those that were run"), differences.toString());
+        assertEquals(2, differences.size(), "and scaled");
+    }
+
+    @Test
+    void countsNumbersEqualThatDifferByTheirLastDigits() {
+        assertTrue(Verification.isEqual("0.49999999999999994", "0.5"));
+        assertFalse(Verification.isEqual("0.49999", "0.5"));
+        assertFalse(Verification.isEqual("0", "1e-300"));
+        assertFalse(Verification.isEqual("", "0"));
+    }
+
+    @Test
+    void saysWhoSignedAndThatItWasChangedSince() throws IOException {
+        Path signed = RecordFile.write(job, sheet(), "pair 3");
+        Signatures.sign(job, signed, Fact.Role.PREPARED, "windy");
+        Signatures.Signature first = Signatures.of(job, signed).get(0);
+        assertEquals("windy", first.signed().remark());
+        assertFalse(first.changed());
+        assertTrue(Signatures.isAsWritten(job, signed));
+        Files.writeString(signed, Files.readString(signed).replace("North Field", "South Field"));
+        assertTrue(Signatures.of(job, signed).get(0).changed());
+        assertFalse(Signatures.isAsWritten(job, signed));
+        String refusal =
+                assertThrows(
+                                RecordRefused.class,
+                                () -> Signatures.sign(job, signed, Fact.Role.CHECKED, ""))
+                        .getMessage();
+        assertTrue(refusal.contains("changed after it was written"), refusal);
+    }
+
+    @Test
+    void refusesWhatIsNoRecord() throws IOException {
+        Path other = folder.resolve("other.html");
+        Files.write(other, "<p>not</p>".getBytes(StandardCharsets.UTF_8));
+        String refusal =
+                assertThrows(RecordRefused.class, () -> Verification.of(other, workshop))
+                        .getMessage();
+        assertTrue(refusal.contains("no record"), refusal);
+    }
+}

@@ -1,0 +1,86 @@
+package halfwidth.command;
+
+import halfwidth.job.Fact;
+import halfwidth.job.Job;
+import halfwidth.job.Line;
+import java.io.PrintWriter;
+import java.time.OffsetDateTime;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Tells who changed what and when. */
+@Command(
+        name = "history",
+        description = "Tell who entered, found and signed what in a job, in order.",
+        mixinStandardHelpOptions = true)
+final class ShowHistory implements Callable<Integer> {
+    @Parameters(
+            paramLabel = "PAGE",
+            arity = "0..1",
+            defaultValue = "",
+            description = "Of this page only.")
+    private String page;
+
+    @Mixin private JobFolder folder;
+    @Spec private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Job job = folder.read(spec.commandLine().getErr());
+        Set<Long> undone = job.undone();
+        OffsetDateTime latest = OffsetDateTime.MIN;
+        PrintWriter out = spec.commandLine().getOut();
+        for (Line line : job.lines()) {
+            if (page.isEmpty() || page.equals(line.fact().visit().page())) {
+                String mark = undone.contains(line.number()) ? "  (undone)" : "";
+                String clock = line.time().isBefore(latest) ? "  (clock set back)" : "";
+                out.printf(
+                        "%6d  %s  %s  %s: %s%s%s%n",
+                        line.number(),
+                        line.time(),
+                        line.who(),
+                        line.fact().visit(),
+                        words(line.fact()),
+                        mark,
+                        clock);
+            }
+            latest = line.time().isAfter(latest) ? line.time() : latest;
+        }
+        return CommandLineProgram.RAN;
+    }
+
+    private static String words(Fact fact) {
+        if (fact instanceof Fact.Value value) {
+            String before = value.replaced().isEmpty() ? "" : ", was " + value.replaced();
+            String reason = value.reason().isEmpty() ? "" : " (" + value.reason() + ")";
+            String typed = value.typed().isEmpty() ? "blank" : value.typed();
+            return value.place() + " = " + typed + reason + before;
+        }
+        if (fact instanceof Fact.Found found) {
+            String unit = found.finding().unit().replaceFirst("^1$", "");
+            String value = (found.finding().value() + " " + unit).strip();
+            return "found " + found.finding().name() + " = " + value;
+        }
+        if (fact instanceof Fact.Ran ran) {
+            return "run: " + ran.outcome().words();
+        }
+        if (fact instanceof Fact.Undo undo) {
+            return "undid line " + undo.undone();
+        }
+        if (fact instanceof Fact.Choice choice) {
+            return choice.input() + " is taken from visit " + choice.from();
+        }
+        if (fact instanceof Fact.Recorded recorded) {
+            return "record " + recorded.file();
+        }
+        if (fact instanceof Fact.Signed signed) {
+            return signed.role().words() + " " + signed.file() + ". " + signed.remark();
+        }
+        return ((Fact.Noted) fact).text();
+    }
+}

@@ -1,0 +1,118 @@
+package halfwidth.command;
+
+import halfwidth.job.Filling;
+import halfwidth.job.Job;
+import halfwidth.job.JobHeld;
+import halfwidth.job.Visit;
+import halfwidth.page.Filled;
+import halfwidth.page.Page;
+import halfwidth.page.Pages;
+import halfwidth.record.Findings;
+import halfwidth.show.Sheet;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The options of a run within a job: which one, which visit, as of when. */
+final class WithinJob implements AutoCloseable {
+    @Option(
+            names = "--job",
+            paramLabel = "DIR",
+            description =
+                    "Take the values entered so far from this job folder, and keep new ones there.")
+    private Path folder;
+
+    @Mixin private VisitName visit;
+
+    @Option(
+            names = "--at",
+            paramLabel = "TIME|LINE",
+            description =
+                    "Show the job as it stood at a time such as 2026-06-12T10:00+02:00, or after"
+                            + " that line of its journal; nothing is kept.")
+    private String at;
+
+    private Job job;
+
+    /** Opens the job, if one is named; to read only if another process writes in it. */
+    void open(PrintWriter err) {
+        if (folder == null) {
+            return;
+        }
+        try {
+            job = at == null ? Job.open(folder) : earlier(Job.readOnly(folder));
+        } catch (JobHeld held) {
+            err.println(held.getMessage() + ". This run is shown and not kept.");
+            job = Job.readOnly(folder);
+        }
+        JobFolder.warned(job, err);
+    }
+
+    private Job earlier(Job whole) {
+        if (at.matches("\\d{1,15}")) {
+            return whole.at(Long.parseLong(at));
+        }
+        try {
+            return whole.at(OffsetDateTime.parse(at));
+        } catch (DateTimeParseException e) {
+            throw new Refused(
+                    "--at " + at + " is neither a line nor a time such as 2026-06-12T10:00+02:00.");
+        }
+    }
+
+    Optional<Job> job() {
+        return Optional.ofNullable(job);
+    }
+
+    String visit() {
+        return visit.name();
+    }
+
+    boolean keeps() {
+        return job != null && job.isWritable();
+    }
+
+    Pages pages(Pages shipped) {
+        return job == null ? shipped : job.pages(shipped);
+    }
+
+    /** The page with what was entered, after keeping what is entered now. */
+    Filled filled(Page page, Entered entered, Pages pages, PrintWriter err) {
+        if (job == null) {
+            return entered.isEmpty() ? Filled.example(page) : entered.into(Filled.none(page));
+        }
+        if (!entered.isEmpty()) {
+            job.keep(entered.into(job.entered(page, visit())), visit());
+        }
+        job.standing(new Visit(page.name(), visit()), pages);
+        Filling filling = job.filled(page, visit());
+        filling.remarks().forEach(remark -> err.println(remark + "."));
+        return filling.filled();
+    }
+
+    Map<String, String> heading() {
+        Map<String, String> heading = new LinkedHashMap<>(job == null ? Map.of() : job.heading());
+        if (!visit().isEmpty()) {
+            heading.put("Visit", visit());
+        }
+        return heading;
+    }
+
+    /** Keeps what a run found, for other pages to take. */
+    void publish(Sheet sheet) {
+        if (keeps()) {
+            job.publish(sheet.filled(), visit(), Findings.outcome(sheet), Findings.of(sheet));
+        }
+    }
+
+    @Override
+    public void close() {
+        job().ifPresent(Job::close);
+    }
+}

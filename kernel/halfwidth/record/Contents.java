@@ -1,0 +1,145 @@
+package halfwidth.record;
+
+import halfwidth.job.Finding;
+import halfwidth.page.Column;
+import halfwidth.page.Field;
+import halfwidth.page.Filled;
+import halfwidth.page.Page;
+import halfwidth.page.Pages;
+import halfwidth.page.Part;
+import halfwidth.value.Entry;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * What a record holds to be done again.
+ *
+ * @param about by name: page, visit, ran, program, java, made from, journal
+ * @param page the page's text
+ * @param entries as CSV, a line for each input and each cell that is not blank
+ * @param results as CSV, a line for each result, unrounded
+ */
+record Contents(String about, String page, String entries, String results) {
+    private static final CSVFormat FORMAT =
+            CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
+
+    static Contents of(Map<String, String> about, Filled filled, List<Finding> findings) {
+        List<List<Object>> facts = new ArrayList<>();
+        about.forEach((name, value) -> facts.add(List.of(name, value)));
+        List<List<Object>> results = new ArrayList<>();
+        for (Finding is : findings) {
+            results.add(List.of(is.name(), is.value(), is.unit(), is.uncertainty(), is.verdict()));
+        }
+        return new Contents(
+                csv(List.of("name", "value"), facts),
+                filled.page().text(),
+                csv(List.of("name", "row", "column", "typed", "from"), entries(filled)),
+                csv(List.of("name", "value", "unit", "uncertainty", "verdict"), results));
+    }
+
+    private static List<List<Object>> entries(Filled filled) {
+        List<List<Object>> lines = new ArrayList<>();
+        filled.entries()
+                .forEach(
+                        (name, entry) -> {
+                            String from = filled.origins().getOrDefault(name, "");
+                            lines.add(List.of(name, "", "", entry.typed(), from));
+                        });
+        for (Part.Readings table : filled.page().readings()) {
+            List<List<Optional<Entry>>> rows =
+                    filled.readings().getOrDefault(table.name(), List.of());
+            for (int row = 0; row < rows.size(); row++) {
+                for (int i = 0; i < table.columns().size(); i++) {
+                    String typed = rows.get(row).get(i).map(Entry::typed).orElse("");
+                    String column = table.columns().get(i).name();
+                    lines.add(List.of(table.name(), row + 1, column, typed, ""));
+                }
+            }
+        }
+        return lines;
+    }
+
+    private static String csv(List<String> header, List<List<Object>> rows) {
+        StringBuilder text = new StringBuilder(FORMAT.format(header.toArray())).append('\n');
+        rows.forEach(row -> text.append(FORMAT.format(row.toArray())).append('\n'));
+        return text.toString();
+    }
+
+    private static List<CSVRecord> lines(String csv) {
+        CSVFormat format = FORMAT.builder().setHeader().setSkipHeaderRecord(true).get();
+        try (CSVParser parser = CSVParser.parse(csv, format)) {
+            return parser.getRecords();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    Map<String, String> facts() {
+        Map<String, String> facts = new LinkedHashMap<>();
+        lines(about).forEach(line -> facts.put(line.get(0), line.get(1)));
+        return facts;
+    }
+
+    List<Finding> findings() {
+        return lines(results).stream()
+                .map(l -> new Finding(l.get(0), l.get(1), l.get(2), l.get(3), l.get(4)))
+                .toList();
+    }
+
+    /**
+     * The page filled in as it was.
+     *
+     * @throws halfwidth.page.PageRefused if this program does not understand the page
+     * @throws halfwidth.value.EntryRefused if it does not understand an entry
+     */
+    Filled filled() {
+        String name = facts().getOrDefault("page", "");
+        Page read = Pages.parse(name, Path.of(name + ".md"), page);
+        Filled filled = new Filled(read, Map.of(), Map.of(), false);
+        Map<String, List<List<String>>> tables = new LinkedHashMap<>();
+        for (CSVRecord line : lines(entries)) {
+            String typed = line.get("typed");
+            if (!line.get("row").isEmpty()) {
+                put(tables, read, line);
+            } else if (line.get("from").isEmpty()) {
+                filled = filled.with(line.get("name"), typed);
+            } else {
+                Entry entry = field(read, line.get("name")).read(typed);
+                filled = filled.from(line.get("name"), entry, line.get("from"));
+            }
+        }
+        for (Map.Entry<String, List<List<String>>> table : tables.entrySet()) {
+            filled = filled.withReadings(table.getKey(), table.getValue());
+        }
+        return filled;
+    }
+
+    private static Field field(Page page, String name) {
+        return page.fields().stream().filter(f -> f.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    private static void put(Map<String, List<List<String>>> tables, Page page, CSVRecord line) {
+        List<List<String>> rows =
+                tables.computeIfAbsent(line.get("name"), name -> new ArrayList<>());
+        int width =
+                page.readings().stream()
+                        .filter(table -> table.name().equals(line.get("name")))
+                        .map(Part.Readings::columns)
+                        .mapToInt(List<Column>::size)
+                        .findFirst()
+                        .orElseThrow();
+        if (rows.isEmpty() || rows.get(rows.size() - 1).size() == width) {
+            rows.add(new ArrayList<>());
+        }
+        rows.get(rows.size() - 1).add(line.get("typed"));
+    }
+}

@@ -1,0 +1,127 @@
+package halfwidth.record;
+
+import halfwidth.job.Fact;
+import halfwidth.job.Fingerprint;
+import halfwidth.job.Job;
+import halfwidth.job.Visit;
+import halfwidth.show.Attachment;
+import halfwidth.show.HtmlSheet;
+import halfwidth.show.ResultsCsv;
+import halfwidth.show.Sheet;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Writes records into a job's folder {@code records}; none is ever written over. */
+public final class RecordFile {
+    private static final DateTimeFormatter STAMP =
+            DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss", Locale.ROOT);
+
+    private RecordFile() {}
+
+    /**
+     * Writes a run of a page as a record, and its results beside it, and notes it in the journal.
+     *
+     * @param sheet the run, with its plots drawn
+     * @param visit the visit's name, "" for that without
+     * @return the record's HTML file
+     * @throws RecordRefused if it cannot be written
+     */
+    public static Path write(Job job, Sheet sheet, String visit) {
+        String html = html(sheet, about(job, sheet, visit));
+        Path folder = job.folder().resolve("records");
+        String name = name(sheet, visit);
+        try {
+            Files.createDirectories(folder);
+            Path file = free(folder, name);
+            put(csv(file), ResultsCsv.of(sheet));
+            put(file, html);
+            Visit of = new Visit(sheet.page().name(), visit);
+            String digest = Fingerprint.of(html);
+            job.state(new Fact.Recorded(of, file.getFileName().toString(), digest));
+            return file;
+        } catch (IOException e) {
+            throw new RecordRefused("Folder " + folder + " cannot be written: " + e);
+        }
+    }
+
+    /** The results that were written beside a record. */
+    public static Path csv(Path record) {
+        String name = record.getFileName().toString().replaceFirst("\\.html$", ".csv");
+        return record.resolveSibling(name);
+    }
+
+    private static Map<String, String> about(Job job, Sheet sheet, String visit) {
+        Map<String, String> about = new LinkedHashMap<>();
+        about.put("page", sheet.page().name());
+        about.put("visit", visit);
+        about.put(
+                "ran",
+                DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(sheet.stamp().ran().withNano(0)));
+        about.put("program", sheet.stamp().version());
+        about.put("java", sheet.stamp().java());
+        about.put("made from", Fingerprint.of(sheet.filled()));
+        about.put("journal line", Long.toString(job.last()));
+        return about;
+    }
+
+    static String html(Sheet sheet, Map<String, String> about) {
+        Contents contents = Contents.of(about, sheet.filled(), Findings.of(sheet));
+        List<Attachment> attached =
+                List.of(
+                        new Attachment("about", "About this record", contents.about()),
+                        new Attachment("entries", "What was entered", contents.entries()),
+                        new Attachment("unrounded", "Results, unrounded", contents.results()),
+                        new Attachment("page-text", "The page's own text", contents.page()));
+        return Seal.close(HtmlSheet.of(sheet, attached));
+    }
+
+    private static String name(Sheet sheet, String visit) {
+        String what = sheet.page().name() + (visit.isEmpty() ? "" : "-" + visit);
+        String plain = what.replaceAll("[^A-Za-z0-9._-]+", "-");
+        return plain + "-" + STAMP.format(sheet.stamp().ran());
+    }
+
+    private static Path free(Path folder, String name) {
+        Path file = folder.resolve(name + ".html");
+        for (int i = 2; Files.exists(file); i++) {
+            file = folder.resolve(name + "-" + i + ".html");
+        }
+        return file;
+    }
+
+    /** Under another name first, so that a record is there whole or not at all. */
+    private static void put(Path file, String text) throws IOException {
+        Path part = file.resolveSibling(file.getFileName() + ".part");
+        Files.writeString(part, text);
+        try (FileChannel written = FileChannel.open(part, StandardOpenOption.WRITE)) {
+            written.force(true);
+        }
+        Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    /**
+     * The bytes of a record, whatever line ends a mail program gave it.
+     *
+     * @throws RecordRefused if it cannot be read
+     */
+    static byte[] bytes(Path file) {
+        try {
+            // Latin-1 keeps every byte, be it UTF-8 or not, so that none can change unnoticed.
+            byte[] bytes = Files.readAllBytes(file);
+            String text = new String(bytes, StandardCharsets.ISO_8859_1);
+            return text.replace("\r\n", "\n").getBytes(StandardCharsets.ISO_8859_1);
+        } catch (IOException e) {
+            throw new RecordRefused(file + " cannot be read: " + e);
+        }
+    }
+}
