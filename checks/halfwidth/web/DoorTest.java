@@ -9,7 +9,6 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.NetworkInterface;
 import java.net.Socket;
-import java.nio.file.Files;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -39,8 +38,8 @@ class DoorTest {
         return Wire.status(answer);
     }
 
-    private static String journal() throws IOException {
-        return Files.readString(served.folder().resolve("journal.csv"));
+    private static String journal() {
+        return served.journal();
     }
 
     @Test

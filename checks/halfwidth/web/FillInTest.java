@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
@@ -31,11 +29,7 @@ class FillInTest {
     }
 
     private static String journal() {
-        try {
-            return Files.readString(served.folder().resolve("journal.csv"));
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
+        return served.journal();
     }
 
     /** Types into whatever has the focus, as a person does who has no mouse. */

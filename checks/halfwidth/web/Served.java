@@ -57,6 +57,16 @@ final class Served implements AutoCloseable {
         return folder;
     }
 
+    /** The job's journal; "" before anything is entered. */
+    String journal() {
+        Path journal = folder.resolve("journal.csv");
+        try {
+            return Files.exists(journal) ? Files.readString(journal) : "";
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     int port() {
         return java.net.URI.create(screen.address()).getPort();
     }
