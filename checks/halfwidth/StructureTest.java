@@ -47,22 +47,36 @@ class StructureTest {
                     .definedBy("halfwidth.record..")
                     .layer("web")
                     .definedBy("halfwidth.web..")
+                    .layer("adapt")
+                    .definedBy("halfwidth.adapt..")
+                    .layer("method")
+                    .definedBy("halfwidth.method..")
+                    .layer("search")
+                    .definedBy("halfwidth.search..")
                     .layer("command")
                     .definedBy("halfwidth.command..", "halfwidth")
                     .whereLayer("command")
                     .mayNotBeAccessedByAnyLayer()
+                    .whereLayer("adapt")
+                    .mayOnlyBeAccessedByLayers("web", "command")
+                    .whereLayer("method")
+                    .mayOnlyBeAccessedByLayers("web", "command")
+                    .whereLayer("search")
+                    .mayOnlyBeAccessedByLayers("web", "command")
                     .whereLayer("engine")
                     .mayNotBeAccessedByAnyLayer()
                     .whereLayer("record")
                     .mayOnlyBeAccessedByLayers("web", "command")
                     .whereLayer("show")
-                    .mayOnlyBeAccessedByLayers("record", "web", "command")
+                    .mayOnlyBeAccessedByLayers("record", "adapt", "web", "command")
                     .whereLayer("job")
                     .mayOnlyBeAccessedByLayers("record", "web", "command")
                     .whereLayer("run")
-                    .mayOnlyBeAccessedByLayers("engine", "show", "record", "web", "command")
+                    .mayOnlyBeAccessedByLayers(
+                            "engine", "show", "record", "adapt", "method", "web", "command")
                     .whereLayer("page")
-                    .mayOnlyBeAccessedByLayers("run", "show", "job", "record", "web", "command")
+                    .mayOnlyBeAccessedByLayers(
+                            "run", "show", "job", "record", "adapt", "method", "search", "web", "command")
                     .whereLayer("web")
                     .mayOnlyBeAccessedByLayers("command")
                     .whereLayer("plot")
@@ -83,6 +97,10 @@ class StructureTest {
 
     @ArchTest
     static final ArchRule PLOTS_HAVE_ONE_DOOR = onlyIn("org.knowm.xchart..", "halfwidth.plot..");
+
+    @ArchTest
+    static final ArchRule DIFFERENCES_HAVE_ONE_DOOR =
+            onlyIn("com.github.difflib..", "halfwidth.adapt..");
 
     @ArchTest
     static final ArchRule UNITS_HAVE_ONE_DOOR = onlyIn("javax.measure..", "halfwidth.value..");

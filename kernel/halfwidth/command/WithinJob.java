@@ -1,5 +1,6 @@
 package halfwidth.command;
 
+import halfwidth.job.Fact;
 import halfwidth.job.Filling;
 import halfwidth.job.Job;
 import halfwidth.job.JobHeld;
@@ -37,6 +38,14 @@ final class WithinJob implements AutoCloseable {
                     "Show the job as it stood at a time such as 2026-06-12T10:00+02:00, or after"
                             + " that line of its journal; nothing is kept.")
     private String at;
+
+    @Option(
+            names = "--from",
+            paramLabel = "INPUT=VISIT",
+            description =
+                    "Take an input from that visit of the page it comes from, where there are"
+                            + " several.")
+    private Map<String, String> from = new LinkedHashMap<>();
 
     private Job job;
 
@@ -90,7 +99,9 @@ final class WithinJob implements AutoCloseable {
         if (!entered.isEmpty()) {
             job.keep(entered.into(job.entered(page, visit())), visit());
         }
-        job.standing(new Visit(page.name(), visit()), pages);
+        Visit of = new Visit(page.name(), visit());
+        from.forEach((input, source) -> job.state(new Fact.Choice(of, input, source)));
+        job.standing(of, pages);
         Filling filling = job.filled(page, visit());
         filling.remarks().forEach(remark -> err.println(remark + "."));
         return filling.filled();

@@ -1,5 +1,6 @@
 package halfwidth.engine;
 
+import halfwidth.run.Prelude;
 import halfwidth.run.Script;
 import java.io.ByteArrayOutputStream;
 import java.io.File;

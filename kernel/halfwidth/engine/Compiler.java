@@ -1,6 +1,7 @@
 package halfwidth.engine;
 
 import halfwidth.run.Outcome;
+import halfwidth.run.Prelude;
 import halfwidth.run.Script;
 import halfwidth.run.Step;
 import java.util.ArrayList;

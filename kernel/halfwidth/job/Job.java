@@ -93,12 +93,11 @@ public final class Job implements AutoCloseable {
         return new Job(folder, text, text.warnings(), Optional.empty());
     }
 
-    /** The folder. */
     public Path folder() {
         return folder;
     }
 
-    /** What job.csv says, by name, in its order. */
+    /** What job.csv says, in its order. */
     public Map<String, String> heading() {
         return heading;
     }

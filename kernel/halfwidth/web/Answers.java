@@ -46,7 +46,7 @@ final class Answers {
                             html -> new Overview(notebook, html).write()));
         }
         if (request.looks() && request.path().equals("/find")) {
-            return Reply.html(new Search(notebook).html(request.query().find("words").orElse("")));
+            return Reply.html(new Found(notebook).html(request.query().find("words").orElse("")));
         }
         Optional<String> own = request.behind("/own/");
         if (request.looks() && own.isPresent()) {

@@ -72,6 +72,9 @@ final class Frame {
         html.single("link", "rel", "icon", "href", "/own/mark.svg");
         html.single("link", "rel", "stylesheet", "href", "/own/sheet.css");
         html.single("link", "rel", "stylesheet", "href", "/own/screen.css");
+        if (view.equals("review")) {
+            html.single("link", "rel", "stylesheet", "href", "/own/difference.css");
+        }
         if (view.equals("fill") || view.equals("job")) {
             html.element("script", "", "type", "module", "src", "/own/" + view + ".js");
         }

@@ -1,5 +1,6 @@
 package halfwidth.web;
 
+import halfwidth.adapt.DifferenceTable;
 import halfwidth.show.HtmlSheet;
 import java.io.IOException;
 import java.io.InputStream;
@@ -25,6 +26,9 @@ final class Own {
     static Reply reply(String name) {
         if (name.equals("sheet.css")) {
             return Reply.of(STYLE, read(HtmlSheet.class, name));
+        }
+        if (name.equals("difference.css")) {
+            return Reply.of(STYLE, read(DifferenceTable.class, name));
         }
         String type = FILES.get(name);
         if (type == null) {

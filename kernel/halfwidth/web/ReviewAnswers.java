@@ -4,8 +4,11 @@ import halfwidth.job.Fact;
 import halfwidth.job.Job;
 import halfwidth.job.Line;
 import halfwidth.job.Visit;
+import halfwidth.method.MethodSources;
 import halfwidth.record.RecordFile;
 import halfwidth.record.Signatures;
+import halfwidth.run.Run.Ran;
+import halfwidth.run.Step;
 import halfwidth.show.Html;
 import halfwidth.show.Sheet;
 import java.nio.file.Path;
@@ -27,7 +30,9 @@ record ReviewAnswers(Notebook notebook) {
                         .filter(line -> line.fact().visit().equals(visit))
                         .toList();
         Html content = new Html();
-        new ReviewView(scene, example, shipped, signed, content).write();
+        List<Step> steps = scene.sheet().run().steps().stream().map(Ran::step).toList();
+        MethodSources methods = MethodSources.of(scene.page(), steps);
+        new ReviewView(scene, example, shipped, methods, signed, content).write();
         return Reply.html(
                 Frame.ofVisit(
                         notebook, "/review", visit, html -> html.trusted(content.toString())));

@@ -1,11 +1,18 @@
 package halfwidth.web;
 
+import halfwidth.adapt.Difference;
+import halfwidth.adapt.DifferenceTable;
 import halfwidth.job.Fact;
 import halfwidth.job.Line;
+import halfwidth.method.MethodSource;
+import halfwidth.method.MethodSources;
 import halfwidth.page.Part;
+import halfwidth.run.Run.Ran;
 import halfwidth.show.Html;
 import halfwidth.show.SheetParts;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The sheet as a reviewer checks it: every step with its code, value and unit, the library's own
@@ -13,9 +20,17 @@ import java.util.List;
  *
  * @param example the worked example, for which alone the checks hold
  * @param shipped the text of the shipped page; "" if there is none of that name
+ * @param methods what the steps call
  * @param signed the journal's lines about records of this visit
  */
-record ReviewView(Scene scene, Scene example, String shipped, List<Line> signed, Html html) {
+record ReviewView(
+        Scene scene,
+        Scene example,
+        String shipped,
+        MethodSources methods,
+        List<Line> signed,
+        Html html) {
+    private static final int LINES_AROUND = 3;
 
     void write() {
         SheetParts parts = scene.parts(html);
@@ -33,7 +48,7 @@ record ReviewView(Scene scene, Scene example, String shipped, List<Line> signed,
             }
         }
         html.element("h2", "Different from the shipped page");
-        new Differences(shipped, scene.page().text(), html).write();
+        html.trusted(differences());
         signatures();
         html.close().line();
     }
@@ -51,13 +66,27 @@ record ReviewView(Scene scene, Scene example, String shipped, List<Line> signed,
         }
     }
 
-    private void library(Part.Steps steps) {
-        List<LibrarySource.Method> called = new LibrarySource(scene.page()).calledBy(steps.code());
-        for (LibrarySource.Method method : called) {
-            html.open("details", "class", "library");
-            html.element("summary", "Source of " + method.name());
-            html.open("pre", "tabindex", "0").element("code", method.text()).close().close().line();
+    private String differences() {
+        return DifferenceTable.of(Difference.of(shipped, scene.page().text()), LINES_AROUND);
+    }
+
+    /** What the steps of a block call, each method once. */
+    private void library(Part.Steps block) {
+        long end = block.line() + block.code().lines().count();
+        Set<MethodSource> called = new LinkedHashSet<>();
+        for (Ran ran : scene.sheet().run().steps()) {
+            if (ran.step().line() >= block.line() && ran.step().line() < end) {
+                called.addAll(methods.calledBy(ran.step()));
+            }
         }
+        called.forEach(this::method);
+    }
+
+    private void method(MethodSource method) {
+        html.open("details", "class", "library");
+        html.element("summary", method.type() + ", " + method.signature());
+        html.element("pre", method.documentation());
+        html.open("pre", "tabindex", "0").element("code", method.source()).close().close().line();
     }
 
     private void signatures() {

@@ -1,4 +1,4 @@
-package halfwidth.engine;
+package halfwidth.run;
 
 import java.util.List;
 
@@ -6,8 +6,9 @@ import java.util.List;
  * The imports every page starts with. Few, since each costs time in every compilation; a page may
  * add its own.
  */
-final class Prelude {
-    static final List<String> IMPORTS =
+public final class Prelude {
+    /** The imports, as they stand in Java. */
+    public static final List<String> IMPORTS =
             List.of(
                     "import static java.lang.Math.*;",
                     "import static halfwidth.engine.Agreement.agrees;",
