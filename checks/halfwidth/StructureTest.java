@@ -76,7 +76,8 @@ class StructureTest {
                             "engine", "show", "record", "adapt", "method", "web", "command")
                     .whereLayer("page")
                     .mayOnlyBeAccessedByLayers(
-                            "run", "show", "job", "record", "adapt", "method", "search", "web", "command")
+                            "run", "show", "job", "record", "adapt", "method", "search", "web",
+                            "command")
                     .whereLayer("web")
                     .mayOnlyBeAccessedByLayers("command")
                     .whereLayer("plot")

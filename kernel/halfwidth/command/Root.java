@@ -33,6 +33,7 @@ final class Root implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Name a command: open, list, run or check.");
+        throw new ParameterException(
+                spec.commandLine(), "Name a command: open, list, run or check.");
     }
 }

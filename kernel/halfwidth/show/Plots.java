@@ -19,7 +19,6 @@ record Plots(Sheet sheet, Html html, Pictures pictures) {
         html.close().line();
     }
 
-
     /** Writes where the plot of a step stands, which is at the step on a page without results. */
     void pointer(Ran ran) {
         Shown.Picture picture = picture(ran);

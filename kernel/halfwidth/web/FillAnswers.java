@@ -157,7 +157,8 @@ record FillAnswers(Notebook notebook) {
     Reply record(Request request, Visit visit) {
         Scene scene = asked(request, visit);
         Sheet drawn =
-                scene.sheet().drawn(step -> notebook.draw(scene.sheet().filled(), step, Desk.ON_PAPER));
+                scene.sheet()
+                        .drawn(step -> notebook.draw(scene.sheet().filled(), step, Desk.ON_PAPER));
         String html = HtmlSheet.of(drawn);
         return Reply.html(html).withPolicy(HtmlSheet.policy(html));
     }

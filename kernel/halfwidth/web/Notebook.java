@@ -167,8 +167,7 @@ final class Notebook implements AutoCloseable {
     /** Keeps what a run found, for other pages to take. */
     private void publish(Visit visit, Sheet sheet) {
         if (job.isWritable() && !job.values(visit).isEmpty()) {
-            job.publish(
-                    sheet.filled(), visit.name(), Findings.outcome(sheet), Findings.of(sheet));
+            job.publish(sheet.filled(), visit.name(), Findings.outcome(sheet), Findings.of(sheet));
         }
     }
 
