@@ -18,6 +18,7 @@ import halfwidth.show.Stamp;
 import java.nio.charset.StandardCharsets;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -172,12 +173,22 @@ final class Notebook implements AutoCloseable {
     }
 
     private String standing(Visit visit) {
-        return job.standing(visit, pages()).words();
+        return standingOf(visit).words();
     }
 
-    /** How all visits stand that were begun. */
+    private Standing standingOf(Visit visit) {
+        try {
+            return job.standing(visit, pages());
+        } catch (PageRefused malformed) {
+            return new Standing("refused", List.of(malformed.getMessage()), Optional.empty());
+        }
+    }
+
+    /** How all visits stand that were begun. One whose page cannot be read is refused. */
     Map<Visit, Standing> standings() {
-        return job.standings(pages());
+        Map<Visit, Standing> standings = new LinkedHashMap<>();
+        job.visits().forEach(visit -> standings.put(visit, standingOf(visit)));
+        return standings;
     }
 
     /**
