@@ -31,6 +31,10 @@ class StructureTest {
                     .definedBy("halfwidth.localizer..")
                     .layer("value")
                     .definedBy("halfwidth.value..")
+                    .layer("proof")
+                    .definedBy("halfwidth.proof..")
+                    .layer("formula")
+                    .definedBy("halfwidth.formula..")
                     .layer("page")
                     .definedBy("halfwidth.page..")
                     .layer("run")
@@ -73,7 +77,12 @@ class StructureTest {
                     .mayOnlyBeAccessedByLayers("record", "web", "command")
                     .whereLayer("run")
                     .mayOnlyBeAccessedByLayers(
-                            "engine", "show", "record", "adapt", "method", "web", "command")
+                            "engine", "proof", "show", "record", "adapt", "method", "web",
+                            "command")
+                    .whereLayer("proof")
+                    .mayOnlyBeAccessedByLayers("engine")
+                    .whereLayer("formula")
+                    .mayOnlyBeAccessedByLayers("run", "engine", "show")
                     .whereLayer("page")
                     .mayOnlyBeAccessedByLayers(
                             "run", "show", "job", "record", "adapt", "method", "search", "web",

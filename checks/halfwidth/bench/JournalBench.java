@@ -8,6 +8,7 @@ import halfwidth.page.Page;
 import halfwidth.page.Part;
 import halfwidth.value.Kind;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -43,9 +44,12 @@ public final class JournalBench {
             long start = System.nanoTime();
             Job job = Job.readOnly(Path.of(arguments[0]));
             int rows = job.filled(PAGE, "visit 0").filled().readings().get("sweep").size();
+            double took = (System.nanoTime() - start) / 1e6;
+            double busy = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e6;
             System.out.printf(
-                    "%9d lines open in %6.0f ms, first visit of %d rows filled in%n",
-                    job.last(), (System.nanoTime() - start) / 1e6, rows);
+                    "%9d lines open in %6.0f ms (%.0f ms of a processor since the start), first"
+                            + " visit of %d rows filled in%n",
+                    job.last(), took, busy, rows);
             return;
         }
         Path folder = Files.createTempDirectory("journal");

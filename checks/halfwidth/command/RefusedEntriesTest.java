@@ -157,6 +157,7 @@ class RefusedEntriesTest {
             Expect.complained(program, "See halfwidth", " --help.");
             assertEquals(2, program.err().lines().count(), program::toString);
         }
+        Expect.complained(Program.here(), "Name a command: ", "list", "check");
         Expect.complained(Program.here("run", PAGE, "--seconds", "soon"), "'soon' is no number");
         Expect.complained(Program.here("run", PAGE, "--set", "target"), "as in target=0.5");
         Program misspelt = Program.here("run", PAGE, "--sett", "target=1");

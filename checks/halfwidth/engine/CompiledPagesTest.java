@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.run.Message;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run;
 import halfwidth.run.Script;
@@ -51,8 +52,10 @@ class CompiledPagesTest {
                         () ->
                                 new PageRun(program, program.reach(), Linked.of(program))
                                         .run(
-                                                new Values(Map.of("x", 4.0), true),
-                                                Map.of(),
+                                                new Message.Go(
+                                                        new Values(Map.of("x", 4.0), true),
+                                                        Map.of(),
+                                                        true),
                                                 new Capture(),
                                                 index -> {}));
         new Thread(new ThreadGroup("page"), task).start();

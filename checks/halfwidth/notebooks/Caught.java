@@ -20,7 +20,7 @@ enum Caught {
     LIMITS,
     NONE;
 
-    private static final Pattern OF_A_UNIT = Pattern.compile("\\bunits?\\b");
+    private static final Pattern OF_A_UNIT = Pattern.compile("\\b[Uu]nits?\\b");
 
     static Caught by(PageRefused refusal) {
         return OF_A_UNIT.matcher(refusal.getMessage()).find() ? UNITS : CHECKS;
@@ -47,7 +47,8 @@ enum Caught {
     }
 
     private static boolean tellsOfAUnit(Outcome.Failed failure) {
-        return OF_A_UNIT.matcher(failure.reason() + " " + failure.detail()).find();
+        String words = failure.reason() + " " + failure.detail() + " " + failure.advice();
+        return OF_A_UNIT.matcher(words).find();
     }
 
     private static long notMet(List<Answer> answers) {

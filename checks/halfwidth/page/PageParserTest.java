@@ -160,7 +160,8 @@ class PageParserTest {
 
     @Test
     void trimsTabsAndBlanksAroundCells() {
-        assertEquals(page, Samples.parse(with("step,°,,90 deg,", "step\t, ° ,\t,  90 deg ,")));
+        Page padded = Samples.parse(with("step,°,,90 deg,", "step\t, ° ,\t,  90 deg ,"));
+        assertEquals(page.parts(), padded.parts());
     }
 
     @ParameterizedTest

@@ -29,7 +29,7 @@ final class Browser implements BeforeAllCallback {
                 .getOrComputeIfAbsent(Browser.class, key -> new Ending());
     }
 
-    private record Ending() implements AutoCloseable, ExtensionContext.Store.CloseableResource {
+    private record Ending() implements AutoCloseable {
         @Override
         public void close() {
             if (driver != null) {

@@ -8,6 +8,7 @@ import halfwidth.run.Run;
 import halfwidth.run.Script;
 import halfwidth.run.Values;
 import halfwidth.run.Workshop;
+import halfwidth.show.Proofs;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,7 +62,7 @@ final class CheckPages implements Callable<Integer> {
         long start = System.nanoTime();
         Run run;
         try (OpenPage open = workshop.open(Script.of(page))) {
-            run = open.run(Values.of(Filled.example(page)));
+            run = open.work(Values.of(Filled.example(page)));
         }
         List<Run.Ran> faults =
                 Stream.concat(run.steps().stream(), run.checks().stream())
@@ -69,12 +70,13 @@ final class CheckPages implements Callable<Integer> {
                         .toList();
         PrintWriter out = spec.commandLine().getOut();
         out.printf(
-                "%-28s %3d steps %3d checks %6.0f ms  %s%n",
+                "%-28s %3d steps %3d checks %6.0f ms  %-13s  units of %s proved%n",
                 page.name(),
                 run.steps().size(),
                 run.checks().size(),
                 (System.nanoTime() - start) / 1e6,
-                faults.isEmpty() ? "holds" : "does not hold");
+                faults.isEmpty() ? "holds" : "does not hold",
+                Proofs.words(run));
         out.flush();
         faults.forEach(fault -> spec.commandLine().getErr().println(Faults.of(page, fault)));
         return faults.size();

@@ -2,6 +2,7 @@ package halfwidth.command;
 
 import halfwidth.show.HtmlSheet;
 import halfwidth.show.ResultsCsv;
+import halfwidth.show.ReviewSheet;
 import halfwidth.show.Sheet;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -20,6 +21,7 @@ final class OutFolder {
             Files.createDirectories(folder);
             Files.writeString(folder.resolve("results.csv"), ResultsCsv.of(sheet));
             Files.writeString(folder.resolve("page.html"), HtmlSheet.of(sheet));
+            Files.writeString(folder.resolve("review.html"), ReviewSheet.of(sheet));
         } catch (IOException e) {
             throw new Refused("Folder " + folder + " cannot be written: " + e.getMessage());
         }

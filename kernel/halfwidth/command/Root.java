@@ -34,6 +34,7 @@ final class Root implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Name a command: open, list, run or check.");
+                spec.commandLine(),
+                "Name a command: " + String.join(", ", spec.subcommands().keySet()) + ".");
     }
 }

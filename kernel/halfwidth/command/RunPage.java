@@ -43,7 +43,9 @@ final class RunPage implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Write results.csv and page.html into this folder.")
+            description =
+                    "Write results.csv, page.html and, for the reviewer, review.html into this"
+                            + " folder.")
     private Path out;
 
     @Option(
@@ -72,7 +74,9 @@ final class RunPage implements Callable<Integer> {
             Page page = Notebooks.page(pages, name);
             Filled filled = kept.filled(page, entered, pages, spec.commandLine().getErr());
             try (OpenPage open = workshop.open(Script.of(page))) {
-                Sheet sheet = sheet(filled, open.run(Values.of(filled)));
+                Values values = Values.of(filled);
+                Run run = out == null ? open.run(values) : open.work(values);
+                Sheet sheet = sheet(filled, run);
                 print(sheet);
                 kept.publish(sheet);
                 write(sheet, open);

@@ -2,7 +2,6 @@ package halfwidth.engine;
 
 import halfwidth.plot.Plot;
 import halfwidth.run.Message;
-import halfwidth.run.Outcome;
 import halfwidth.run.Run;
 import halfwidth.run.Script;
 import halfwidth.run.Values;
@@ -73,7 +72,7 @@ final class Bench {
         prepare();
         compile(SAMPLE); // first, since opening may find it compiled before
         open(new Message.Open(SAMPLE, 1000));
-        go(new Values(Map.of("given", 1.0), true), Map.of());
+        go(new Message.Go(new Values(Map.of("given", 1.0), true), Map.of(), true));
         Plot.of("rehearsal").points("given", new double[] {0, 1}, new double[] {0, 1}).png();
     }
 
@@ -82,7 +81,7 @@ final class Bench {
             return open(open);
         }
         if (message instanceof Message.Go go) {
-            return go(go.values(), go.barred());
+            return go(go);
         }
         if (message instanceof Message.Draw draw) {
             return draw(draw);
@@ -113,7 +112,7 @@ final class Bench {
         }
     }
 
-    private Message go(Values given, Map<Integer, Outcome.Failed> barred) {
+    private Message go(Message.Go go) {
         if (linked == null || program.declaresTypes()) {
             linked = Linked.of(program);
         }
@@ -125,7 +124,7 @@ final class Bench {
                         new ThreadGroup("page"),
                         () -> {
                             PageRun pageRun = new PageRun(program, reach, linked);
-                            Run run = pageRun.run(given, barred, capture, at);
+                            Run run = pageRun.run(go, capture, at);
                             values = pageRun.values();
                             ran[0] = new Message.Ran(run, pageRun.spoiled());
                         },

@@ -27,7 +27,7 @@ import java.util.Optional;
 final class CompiledPages {
     private static final ObjectInputFilter OURS =
             ObjectInputFilter.Config.createFilter(
-                    "halfwidth.engine.*;halfwidth.run.*;java.lang.*;java.util.*;!*");
+                    "halfwidth.engine.*;halfwidth.run.*;halfwidth.formula.*;java.lang.*;java.util.*;!*");
 
     private final Path folder;
 

@@ -56,7 +56,7 @@ final class Compiler implements AutoCloseable {
     /** Compiles every piece of the script, in order. */
     Program compile(Script script) {
         List<Evaluated> evaluated = new ArrayList<>();
-        StatementReader reader = new StatementReader(shell.sourceCodeAnalysis());
+        Formulas formulas = new Formulas(statements(script));
         List<Script.Variable> group = new ArrayList<>();
         for (Script.Piece piece : script.pieces()) {
             if (piece instanceof Script.Variable variable) {
@@ -68,12 +68,18 @@ final class Compiler implements AutoCloseable {
             } else if (piece instanceof Script.Code code) {
                 evaluated.addAll(declare(group));
                 group.clear();
-                reader.read(code).forEach(statement -> evaluated.add(evaluate(statement)));
+                formulas.statements(code)
+                        .forEach(one -> evaluated.add(evaluate(one, formulas.noting(one))));
             }
         }
         evaluated.addAll(declare(group));
+        UnitsOfPage units = UnitsOfPage.of(script, lines(evaluated));
         return new Program(
-                lines(evaluated), entryPoints.classes(), script.wanted(), places(evaluated));
+                units.lines(),
+                entryPoints.classes(),
+                script.wanted(),
+                places(evaluated),
+                new Workings(formulas.byIndex(units.lines()), units.proofs()));
     }
 
     /**
@@ -119,6 +125,41 @@ final class Compiler implements AutoCloseable {
                 ? "halfwidth.engine.Given.table(\"%s\")".formatted(variable.name())
                 : "halfwidth.engine.Given.value(\"%s\", %s.class)"
                         .formatted(variable.name(), variable.type());
+    }
+
+    private Map<Script.Code, List<Statement>> statements(Script script) {
+        StatementReader reader = new StatementReader(shell.sourceCodeAnalysis());
+        Map<Script.Code, List<Statement>> statements = new LinkedHashMap<>();
+        for (Script.Piece piece : script.pieces()) {
+            if (piece instanceof Script.Code code) {
+                statements.put(code, reader.read(code));
+            }
+        }
+        return statements;
+    }
+
+    /**
+     * Evaluates a statement.
+     *
+     * @param noting its text with notes of what it uses; where the compiler does not accept that,
+     *     the statement is evaluated as it stands, and what is wrong is said of it
+     */
+    private Evaluated evaluate(Statement statement, String noting) {
+        if (!noting.equals(statement.text())) {
+            List<SnippetEvent> events = shell.eval(noting);
+            if (acceptance.problem(statement, events).isEmpty()) {
+                return accepted(
+                        statement,
+                        events.get(0).snippet(),
+                        entryPoints.taken().stream().findFirst());
+            }
+            entryPoints.taken();
+            events.stream()
+                    .filter(event -> event.causeSnippet() == null)
+                    .filter(event -> event.status().isActive())
+                    .forEach(event -> shell.drop(event.snippet()));
+        }
+        return evaluate(statement);
     }
 
     private Evaluated evaluate(Statement statement) {
@@ -178,8 +219,10 @@ final class Compiler implements AutoCloseable {
         Map<SnippetWrapper, Statement> wrappers = new LinkedHashMap<>();
         for (Evaluated one : evaluated) {
             if (one.snippet().isPresent() && !one.statement().hidden()) {
+                Snippet snippet = one.snippet().get();
                 wrappers.put(
-                        shell.sourceCodeAnalysis().wrapper(one.snippet().get()), one.statement());
+                        shell.sourceCodeAnalysis().wrapper(snippet),
+                        one.statement().reading(snippet.source()));
             }
         }
         return Places.of(wrappers);

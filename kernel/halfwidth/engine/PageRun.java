@@ -1,10 +1,13 @@
 package halfwidth.engine;
 
+import halfwidth.run.Message;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run;
 import halfwidth.run.Shown;
 import halfwidth.run.Values;
+import halfwidth.run.Worked;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +27,8 @@ final class PageRun {
     private final Map<Integer, Object> values = new LinkedHashMap<>();
     private final LeftThreads leftThreads =
             new LeftThreads(Thread.currentThread().getThreadGroup());
+    private final Map<Integer, Worked> worked = new HashMap<>();
+    private boolean workings;
     private boolean spoiled;
 
     /** Prepares a run on the current thread, which must be the only one of its group. */
@@ -42,10 +47,12 @@ final class PageRun {
     /**
      * Runs every statement whose needs are met.
      *
-     * @param barred statements not to run, with what to say of them
+     * @param go what to run with, which statements not to run, whether to note their workings
      * @param at told the index of each statement before it runs
      */
-    Run run(Values given, Map<Integer, Outcome.Failed> barred, Capture capture, IntConsumer at) {
+    Run run(Message.Go go, Capture capture, IntConsumer at) {
+        Values given = go.values();
+        workings = go.workings();
         Given.set(given);
         List<Run.Ran> steps = new ArrayList<>();
         List<Run.Ran> checks = new ArrayList<>();
@@ -60,13 +67,13 @@ final class PageRun {
                 available.missing(i);
                 continue;
             }
-            Outcome outcome = outcome(i, Optional.ofNullable(barred.get(i)), capture);
+            Outcome outcome = outcome(i, Optional.ofNullable(go.barred().get(i)), capture);
             if (!line.statement().hidden() || outcome instanceof Outcome.Failed) {
                 (line.statement().check() ? checks : steps).add(new Run.Ran(line.step(), outcome));
             }
         }
         at.accept(-1);
-        return new Run(steps, checks, finals());
+        return new Run(steps, checks, finals(), worked);
     }
 
     private Outcome outcome(int index, Optional<Outcome.Failed> barred, Capture capture) {
@@ -112,7 +119,7 @@ final class PageRun {
     private Outcome invoke(int index, Capture capture) {
         Statement statement = program.lines().get(index).statement();
         try {
-            Object value = linked.invoke(index);
+            Object value = workings ? noted(index) : linked.invoke(index);
             List<String> left = leftThreads.found();
             if (!left.isEmpty()) {
                 spoiled = true;
@@ -132,6 +139,16 @@ final class PageRun {
             capture.take();
             spoiled |= thrown instanceof OutOfMemoryError;
             return Explanation.of(thrown, line(thrown, statement));
+        }
+    }
+
+    private Object noted(int index) throws Throwable {
+        Noted.start();
+        try {
+            return linked.invoke(index);
+        } finally {
+            Map<Integer, Object> notes = Noted.taken();
+            program.workings().of(index, notes).ifPresent(how -> worked.put(index, how));
         }
     }
 

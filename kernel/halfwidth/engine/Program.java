@@ -19,8 +19,14 @@ import java.util.Set;
  * @param classes the classes compiled from them, by name
  * @param wanted variables to report at the end of a run
  * @param places where the classes' code stands on the page
+ * @param workings what the statements compute
  */
-record Program(List<Line> lines, Map<String, byte[]> classes, List<String> wanted, Places places)
+record Program(
+        List<Line> lines,
+        Map<String, byte[]> classes,
+        List<String> wanted,
+        Places places,
+        Workings workings)
         implements Serializable {
 
     /**
@@ -57,6 +63,11 @@ record Program(List<Line> lines, Map<String, byte[]> classes, List<String> wante
 
         private Object writeReplace() {
             return new Stored(statement, step, compiled.orElse(null), names, problem.orElse(null));
+        }
+
+        /** The same statement, which is not to run. */
+        Line with(Outcome.Failed why) {
+            return new Line(statement, step, compiled, names, Optional.of(why));
         }
 
         /** The name under which later statements can refer to it, "" if there is none. */

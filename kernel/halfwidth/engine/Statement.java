@@ -35,6 +35,11 @@ record Statement(
         return new Step(index, line, text, name, unit, note);
     }
 
+    /** The same statement with another text on the same lines, as it was compiled. */
+    Statement reading(String compiled) {
+        return new Statement(line, firstLine, compiled, comment, check, hidden);
+    }
+
     /** The page's line at an offset into {@code text}; beyond its ends, the nearest line. */
     int lineAt(int offset) {
         String before = text.substring(0, Math.max(0, Math.min(offset, text.length())));

@@ -59,6 +59,19 @@ final class ValueView {
         return compound(value);
     }
 
+    /** A number or truth value; anything else only by its kind. */
+    static Shown brief(Object value) {
+        boolean small =
+                value instanceof Number
+                        || value instanceof Boolean
+                        || value instanceof Estimate
+                        || value instanceof OptionalDouble
+                        || value instanceof OptionalInt
+                        || value instanceof Optional<?> optional
+                                && optional.map(Estimate.class::isInstance).orElse(true);
+        return small ? of(value) : new Shown.Words(value.getClass().getSimpleName());
+    }
+
     private static Shown compound(Object value) {
         if (value instanceof Plot plot) {
             return new Shown.Picture(plot.title(), plot.description(), new byte[0]);

@@ -26,8 +26,8 @@ public record Source(Optional<Visit> visit, Optional<Finding> finding, String wo
      */
     Entry entry(Field field) {
         Finding taken = finding.orElseThrow();
-        boolean number = field.kind() instanceof Kind.Number || field.kind() instanceof Kind.Ddm;
-        if (!number || taken.unit().isEmpty()) {
+        boolean measured = !field.unit().isEmpty() && !(field.kind() instanceof Kind.Count);
+        if (!measured || taken.unit().isEmpty()) {
             return field.read(taken.value());
         }
         String typed = withUnit(taken.value(), taken.unit());

@@ -79,7 +79,8 @@ public record Mapped(String heading, Optional<Column> column, String unit, Sign 
         Column to = column.get();
         List<String> questions = new ArrayList<>();
         boolean ddm = to.kind() instanceof Kind.Ddm;
-        boolean measured = to.kind() instanceof Kind.Number && !to.unit().equals("1");
+        boolean size = to.kind() instanceof Kind.DdmSize;
+        boolean measured = size || to.kind() instanceof Kind.Number && !to.unit().equals("1");
         if ((ddm || measured) && unit.isEmpty()) {
             questions.add(
                     String.format(

@@ -15,8 +15,10 @@ public sealed interface Message extends Serializable {
      * To the worker: run the open page.
      *
      * @param barred steps, by index among all statements, not to run, with what to say of them
+     * @param workings whether to tell how each step came to its value
      */
-    record Go(Values values, Map<Integer, Outcome.Failed> barred) implements Message {}
+    record Go(Values values, Map<Integer, Outcome.Failed> barred, boolean workings)
+            implements Message {}
 
     /**
      * From the worker: the page ran.

@@ -8,7 +8,7 @@ import java.util.OptionalInt;
 /** A page in its worker. Runs one set of values at a time; calls from several threads queue. */
 public final class OpenPage implements AutoCloseable {
     /** Compiling a page is quick; only a page that upsets the compiler comes near this. */
-    private static final Duration COMPILATION = Duration.ofSeconds(60);
+    private static final Duration COMPILATION = Duration.ofMinutes(5);
 
     /** A page with more runaway steps than this is not worth more attempts. */
     private static final int ATTEMPTS = 5;
@@ -34,7 +34,20 @@ public final class OpenPage implements AutoCloseable {
      *
      * @throws PageLost if the page cannot be run at all
      */
-    public synchronized Run run(Values values) {
+    public Run run(Values values) {
+        return run(values, false);
+    }
+
+    /**
+     * Runs the page like {@link #run} and tells how each numeric step came to its value.
+     *
+     * @throws PageLost if the page cannot be run at all
+     */
+    public Run work(Values values) {
+        return run(values, true);
+    }
+
+    private synchronized Run run(Values values, boolean workings) {
         Map<Integer, Outcome.Failed> barred = new HashMap<>();
         int idleLosses = 0;
         stopped = false;
@@ -49,7 +62,7 @@ public final class OpenPage implements AutoCloseable {
                     Message.Open open = new Message.Open(script, workshop.budget().outputBytes());
                     worker.ask(open, Message.Opened.class, COMPILATION);
                 }
-                Message.Go go = new Message.Go(values, Map.copyOf(barred));
+                Message.Go go = new Message.Go(values, Map.copyOf(barred), workings);
                 Message.Ran ran = worker.ask(go, Message.Ran.class, workshop.budget().time());
                 if (ran.spoiled()) {
                     worker.close();

@@ -1,12 +1,16 @@
 package halfwidth.run;
 
+import halfwidth.page.Column;
+import halfwidth.page.Field;
 import halfwidth.page.Page;
 import halfwidth.page.Part;
-import halfwidth.value.Kind;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -31,9 +35,9 @@ public record Script(List<Piece> pieces, List<String> wanted) implements Seriali
         List<Piece> pieces = new ArrayList<>();
         for (Part part : page.parts()) {
             if (part instanceof Part.Inputs inputs) {
-                inputs.fields().forEach(f -> pieces.add(variable(f.line(), f.name(), f.kind())));
+                inputs.fields().forEach(field -> pieces.add(variable(field)));
             } else if (part instanceof Part.Readings readings) {
-                pieces.add(new Variable(readings.line(), readings.name(), TABLE));
+                pieces.add(table(readings));
             } else if (part instanceof Part.Steps steps) {
                 pieces.add(new Code(steps.line(), steps.code(), false));
             } else if (part instanceof Part.Checks block) {
@@ -43,8 +47,15 @@ public record Script(List<Piece> pieces, List<String> wanted) implements Seriali
         return new Script(pieces, wanted(page));
     }
 
-    private static Variable variable(int line, String name, Kind kind) {
-        return new Variable(line, name, Values.type(kind).getName());
+    private static Variable variable(Field field) {
+        String type = Values.type(field.kind()).getName();
+        return new Variable(field.line(), field.name(), type, Map.of("", field.unit()));
+    }
+
+    private static Variable table(Part.Readings table) {
+        Map<String, String> units =
+                table.columns().stream().collect(Collectors.toMap(Column::name, Column::unit));
+        return new Variable(table.line(), table.name(), TABLE, units);
     }
 
     /** The results and the variables that their limits and uncertainties name. */
@@ -71,8 +82,19 @@ public record Script(List<Piece> pieces, List<String> wanted) implements Seriali
      *
      * @param line where the page declares it, 1-based
      * @param type the class of its values, such as {@code java.lang.Double}, or {@link #TABLE}
+     * @param units of a table's columns, by their names; an input's own stands under ""
      */
-    public record Variable(int line, String name, String type) implements Piece {}
+    public record Variable(int line, String name, String type, Map<String, String> units)
+            implements Piece {
+        public Variable {
+            units = new TreeMap<>(units); // in one order, since a page is found by its digest
+        }
+
+        /** A variable whose unit is not known. */
+        public Variable(int line, String name, String type) {
+            this(line, name, type, Map.of());
+        }
+    }
 
     /**
      * A block of top-level statements.

@@ -26,7 +26,7 @@ record EntryTables(Sheet sheet, Html html) {
 
     private void row(Field field) {
         html.open("tr").open("th", "scope", "row").text(field.label());
-        html.open("span", "class", "source").element("code", field.name());
+        html.open("span", "class", "source").open("code").name(field.name()).close();
         String allowed = allowed(field);
         html.text(allowed.isEmpty() ? "" : ", " + allowed).close().close();
         sheet.entry(field.name())

@@ -46,6 +46,14 @@ public final class Html {
         return this;
     }
 
+    /**
+     * Writes a variable's name, which may break in two before a capital letter and nowhere else.
+     */
+    Html name(String name) {
+        out.append(escaped(name).replaceAll("(?<=[a-z0-9])(?=[A-Z])", "<wbr />"));
+        return this;
+    }
+
     /** Writes markup that is known to be harmless: ours, or sanitised prose. */
     public Html trusted(String markup) {
         out.append(markup);

@@ -49,7 +49,7 @@ record ResultsTable(Sheet sheet, Html html) {
 
     private void row(Answer answer, boolean judged) {
         html.open("tr").open("th", "scope", "row").text(answer.result().label());
-        html.element("span", answer.result().name(), "class", "name").close();
+        html.open("span", "class", "name").name(answer.result().name()).close().close();
         if (answer.isText() && answer.verdict() == Verdict.NO_LIMIT) {
             text(answer, judged);
         } else {

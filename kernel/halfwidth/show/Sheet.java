@@ -33,7 +33,8 @@ public record Sheet(Filled filled, Run run, Map<String, String> heading, Stamp s
      */
     public Sheet drawn(IntFunction<byte[]> draw) {
         List<Ran> steps = run.steps().stream().map(ran -> drawn(ran, draw)).toList();
-        return new Sheet(filled, new Run(steps, run.checks(), run.finals()), heading, stamp);
+        return new Sheet(
+                filled, new Run(steps, run.checks(), run.finals(), run.worked()), heading, stamp);
     }
 
     private static Ran drawn(Ran ran, IntFunction<byte[]> draw) {

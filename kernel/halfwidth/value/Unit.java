@@ -102,6 +102,11 @@ public final class Unit {
         return new Unit(changed);
     }
 
+    /** The power in which a unit of one symbol, as in {@code °}, stands in this one. */
+    public int powerOf(Unit symbol) {
+        return symbol.powers.keySet().stream().mapToInt(one -> powers.getOrDefault(one, 0)).sum();
+    }
+
     /** Whether both have the same dimension, so that one converts to the other. */
     public boolean sameDimension(Unit other) {
         return equals(other)

@@ -1,0 +1,70 @@
+package halfwidth.formula;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class FormulaReaderTest {
+    private static FormulaReader.Reading read(String statement) {
+        return new FormulaReader("note").read(List.of(statement)).get(0);
+    }
+
+    private static String plain(String statement) {
+        return PlainFormula.of(read(statement).formula().orElseThrow().term());
+    }
+
+    @Test
+    void writesBracketsOnlyWhereTheyAreNeeded() {
+        assertEquals("a·(b + c)/d", plain("double x = (a * (b + c)) / (d);"));
+        assertEquals("a − (b − c)", plain("double x = a - (b - c);"));
+        assertEquals("a/(b·c)", plain("double x = a / (b * c);"));
+        assertEquals("(−a)^2", plain("double x = pow(-a, 2);"));
+    }
+
+    @Test
+    void writesFunctionsByTheirTradeNames() {
+        assertEquals("d·tan(t°)", plain("double x = d * tan(toRadians(t));"));
+        assertEquals("arcsin(q)·180/π", plain("double x = toDegrees(asin(q));"));
+        assertEquals("sqrt(a^2 + b^2)", plain("double x = Math.hypot(a, b);"));
+        assertEquals("u(slope(line))", plain("double x = line.slope().standardUncertainty();"));
+    }
+
+    @Test
+    void notesWhatIsUsedOnTheSameLines() {
+        String noting = read("double x = a\n    * b[i] + f(2);").noting();
+
+        assertEquals(
+                "double x = note(0, a)\n    * note(1, b[note(2, i)]) + note(3, f(2));", noting);
+    }
+
+    @Test
+    void putsNumbersInAndTakesTheBranchThatWasTaken() {
+        Term term = read("double x = a > 2 ? a / b : 0;").formula().orElseThrow().term();
+        Map<Integer, String> noted = Map.of(0, "true", 2, "-3.5", 3, "4");
+
+        Term numbers = PutIn.numbers(term, place -> Optional.ofNullable(noted.get(place)));
+
+        assertEquals("(−3.5)/4", PlainFormula.of(numbers));
+    }
+
+    @Test
+    void leavesAloneWhatIsNoNumberOrNoJava() {
+        assertTrue(read("String s = \"a\" + b;").formula().isEmpty());
+        assertEquals("double = 3 +;", read("double = 3 +;").noting());
+    }
+
+    @Test
+    void setsFractionsRootsGreekLettersAndIndices() {
+        Term term = read("double x = sqrt(beta) / readingLeft;").formula().orElseThrow().term();
+
+        assertEquals(
+                "<mfrac><mrow><msqrt><mi>β</mi></msqrt></mrow>"
+                        + "<mrow><msub><mi mathvariant=\"normal\">reading</mi>"
+                        + "<mtext>left</mtext></msub></mrow></mfrac>",
+                MathFormula.of(term));
+    }
+}

@@ -1,0 +1,36 @@
+package halfwidth.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import halfwidth.page.Field;
+import halfwidth.value.Entry;
+import halfwidth.value.EntryRefused;
+import halfwidth.value.Kind;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What a field makes of another page's result: its unit is never dropped. */
+class SourceTest {
+    private static final Optional<String> LINK = Optional.of("a/b#c");
+
+    private static Entry taken(Kind kind, String unit, String value, String foundIn) {
+        Optional<Double> free = Optional.empty();
+        Field field = new Field(1, "f", kind, unit, "", Optional.empty(), LINK, free, free, "F");
+        Finding finding = new Finding("c", value, foundIn, "", "no limit");
+        return new Source(Optional.empty(), Optional.of(finding), "from a/b").entry(field);
+    }
+
+    @Test
+    void aSizeInDdmKeepsTheUnitOfItsResultAndHasNoTone() {
+        assertEquals(0.002, taken(new Kind.DdmSize(), "DDM", "0.2", "%").value());
+        Entry clearance = taken(new Kind.DdmSize(), "DDM", "0.194", "DDM");
+        assertEquals(0.194, clearance.value());
+        assertEquals("0.194 DDM", clearance.understood());
+    }
+
+    @Test
+    void aSizeInDdmRefusesANegativeResult() {
+        assertThrows(EntryRefused.class, () -> taken(new Kind.DdmSize(), "DDM", "-0.194", "DDM"));
+    }
+}

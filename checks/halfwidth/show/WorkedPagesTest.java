@@ -1,0 +1,132 @@
+package halfwidth.show;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import halfwidth.formula.PlainFormula;
+import halfwidth.formula.Term;
+import halfwidth.page.Filled;
+import halfwidth.page.Page;
+import halfwidth.page.Pages;
+import halfwidth.run.Budget;
+import halfwidth.run.OpenPage;
+import halfwidth.run.Outcome;
+import halfwidth.run.Run;
+import halfwidth.run.Script;
+import halfwidth.run.Shown;
+import halfwidth.run.Values;
+import halfwidth.run.Workshop;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Every numeric step of every shipped page, as a reviewer gets to see it. */
+class WorkedPagesTest {
+    private record OnPage(String page, WorkedStep step) {
+        private String words() {
+            return page + ":" + step.step().line() + " " + step.text();
+        }
+    }
+
+    private static final List<OnPage> STEPS = new ArrayList<>();
+    private static int numeric;
+
+    @BeforeAll
+    static void worksEveryPage() {
+        try (Workshop workshop = Workshop.withoutSpare(Budget.USUAL)) {
+            for (Page page : new Pages(Path.of("notebooks")).all()) {
+                try (OpenPage open = workshop.open(Script.of(page))) {
+                    Run run = open.work(Values.of(Filled.example(page)));
+                    run.steps().forEach(ran -> take(page, run, ran));
+                }
+            }
+        }
+    }
+
+    private static void take(Page page, Run run, Run.Ran ran) {
+        WorkedStep.of(run, ran).ifPresent(step -> STEPS.add(new OnPage(page.name(), step)));
+        boolean number =
+                ran.outcome() instanceof Outcome.Done done
+                        && (done.value() instanceof Shown.Real
+                                || done.value() instanceof Shown.Measured)
+                        && !ran.step().unit().isEmpty();
+        numeric += number ? 1 : 0;
+    }
+
+    @Test
+    void everyNumericStepIsAWorkedStep() {
+        long shown =
+                STEPS.stream()
+                        .filter(
+                                one ->
+                                        one.step().value() instanceof Shown.Real
+                                                || one.step().value() instanceof Shown.Measured)
+                        .filter(one -> !one.step().step().unit().isEmpty())
+                        .count();
+        assertEquals(numeric, shown);
+        assertTrue(shown > 500, shown + " steps");
+    }
+
+    @Test
+    void theUnitsOfNineteenInTwentyAreProved() {
+        List<OnPage> open =
+                STEPS.stream().filter(one -> !one.step().worked().proof().proved()).toList();
+        System.out.printf(
+                "units of %s of %s steps proved; not of:%n",
+                STEPS.size() - open.size(), STEPS.size());
+        open.forEach(
+                one ->
+                        System.out.println(
+                                one.page()
+                                        + ":"
+                                        + one.step().step().line()
+                                        + " "
+                                        + one.step().step().name()
+                                        + ": "
+                                        + one.step().worked().proof().why()));
+        assertTrue(open.size() <= 0.05 * STEPS.size(), open.size() + " of " + STEPS.size());
+    }
+
+    @Test
+    void theNumbersShownGiveTheResultShown() {
+        int again = 0;
+        List<String> wrong = new ArrayList<>();
+        for (OnPage one : STEPS) {
+            Optional<Term> numbers = one.step().numbers();
+            OptionalDouble result = number(one.step().value());
+            if (numbers.isPresent() && result.isPresent()) {
+                try {
+                    SecondEvaluator.Worked worked =
+                            SecondEvaluator.of(PlainFormula.of(numbers.get()));
+                    again++;
+                    double apart = Math.abs(worked.value() - result.getAsDouble());
+                    double digits = SecondEvaluator.halfUnit(result.getAsDouble());
+                    if (!(apart <= 1.01 * worked.within() + digits + 1e-12)) {
+                        wrong.add(one.words() + " but " + worked);
+                    }
+                } catch (IllegalArgumentException call) {
+                    continue; // a call of a method, whose value stands as it is
+                }
+            }
+        }
+        System.out.printf(
+                "%s of %s steps worked out again from their digits; the others are a value of a"
+                        + " method or a constant%n",
+                again, STEPS.size());
+        assertEquals("", String.join("\n", wrong));
+        assertTrue(again > 250, again + " worked out again");
+    }
+
+    private static OptionalDouble number(Shown value) {
+        if (value instanceof Shown.Real real) {
+            return OptionalDouble.of(real.value());
+        }
+        return value instanceof Shown.Whole whole
+                ? OptionalDouble.of(whole.value())
+                : OptionalDouble.empty();
+    }
+}

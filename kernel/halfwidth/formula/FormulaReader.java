@@ -1,0 +1,166 @@
+package halfwidth.formula;
+
+import com.sun.source.tree.AssignmentTree;
+import com.sun.source.tree.BlockTree;
+import com.sun.source.tree.ClassTree;
+import com.sun.source.tree.CompilationUnitTree;
+import com.sun.source.tree.ExpressionStatementTree;
+import com.sun.source.tree.ExpressionTree;
+import com.sun.source.tree.MethodTree;
+import com.sun.source.tree.ReturnTree;
+import com.sun.source.tree.StatementTree;
+import com.sun.source.tree.Tree;
+import com.sun.source.tree.VariableTree;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Reads the formulas of a page's statements. */
+public final class FormulaReader {
+    /** The types of value that a formula is shown for. */
+    private static final Set<String> NUMBERS =
+            Set.of(
+                    "double",
+                    "float",
+                    "long",
+                    "int",
+                    "short",
+                    "byte",
+                    "Double",
+                    "Integer",
+                    "Long",
+                    "OptionalDouble",
+                    "OptionalInt",
+                    "Estimate",
+                    "Optional<Estimate>");
+
+    private static final String MEMBER = "class Text {\n%s\n}";
+    private static final String STATEMENT = "class Text {{\n%s\n;}}";
+
+    /**
+     * A statement as read.
+     *
+     * @param formula what it computes; empty where that is no number
+     * @param noting its text with notes of the numbers it uses; as it was where there are none
+     */
+    public record Reading(Optional<Formula> formula, String noting) {}
+
+    private final String note;
+    private int places;
+    private Set<String> methods = Set.of();
+
+    /**
+     * @param note a method that takes a place and a value, notes and returns the value, with a
+     *     variant for each primitive type, as in {@code my.Notes.at}
+     */
+    public FormulaReader(String note) {
+        this.note = note;
+    }
+
+    /** Reads statements, in their order; one that is no valid Java gives no formula. */
+    public List<Reading> read(List<String> statements) {
+        List<JavaText.Parsed> parsed = parse(statements);
+        methods =
+                parsed.stream()
+                        .filter(one -> one.valid())
+                        .map(one -> member(one.tree()))
+                        .filter(MethodTree.class::isInstance)
+                        .map(one -> ((MethodTree) one).getName().toString())
+                        .collect(Collectors.toSet());
+        return IntStream.range(0, statements.size())
+                .mapToObj(i -> read(statements.get(i), parsed.get(i)))
+                .toList();
+    }
+
+    /**
+     * A variable or a method is a member of a class; what is not is parsed again as a statement.
+     */
+    private static List<JavaText.Parsed> parse(List<String> statements) {
+        List<JavaText.Parsed> parsed =
+                new ArrayList<>(
+                        JavaText.parse(statements.stream().map(MEMBER::formatted).toList()));
+        List<Integer> left =
+                IntStream.range(0, parsed.size())
+                        .filter(i -> !parsed.get(i).valid())
+                        .boxed()
+                        .toList();
+        List<JavaText.Parsed> again =
+                JavaText.parse(
+                        left.stream().map(i -> STATEMENT.formatted(statements.get(i))).toList());
+        for (int i = 0; i < left.size(); i++) {
+            parsed.set(left.get(i), again.get(i));
+        }
+        return parsed;
+    }
+
+    private Reading read(String text, JavaText.Parsed parsed) {
+        Tree member = parsed.valid() ? member(parsed.tree()) : null;
+        int start = (member instanceof BlockTree ? STATEMENT : MEMBER).indexOf("%s");
+        TermReader reader = new TermReader(parsed, text, start, this);
+        Optional<Formula> formula = formula(member, reader);
+        return new Reading(formula, formula.isEmpty() ? text : reader.noting(note));
+    }
+
+    private static Tree member(CompilationUnitTree tree) {
+        return tree.getTypeDecls().isEmpty()
+                ? null
+                : ((ClassTree) tree.getTypeDecls().get(0))
+                        .getMembers().stream().findFirst().orElse(null);
+    }
+
+    private static Optional<Formula> formula(Tree member, TermReader reader) {
+        if (member instanceof VariableTree variable
+                && variable.getInitializer() != null
+                && isNumber(variable.getType())) {
+            return Optional.of(formula(variable.getName().toString(), variable, reader));
+        }
+        if (member instanceof MethodTree method && isNumber(method.getReturnType())) {
+            return returned(method)
+                    .map(
+                            value ->
+                                    new Formula(
+                                            method.getName().toString(),
+                                            method.getParameters().stream()
+                                                    .map(one -> one.getName().toString())
+                                                    .toList(),
+                                            true,
+                                            reader.whole(value)));
+        }
+        if (member instanceof BlockTree block
+                && block.getStatements().get(0) instanceof ExpressionStatementTree statement
+                && statement.getExpression() instanceof AssignmentTree assignment) {
+            String name = assignment.getVariable().toString();
+            return Optional.of(
+                    new Formula(name, List.of(), false, reader.whole(assignment.getExpression())));
+        }
+        return Optional.empty();
+    }
+
+    private static Formula formula(String name, VariableTree variable, TermReader reader) {
+        return new Formula(name, List.of(), false, reader.whole(variable.getInitializer()));
+    }
+
+    private static boolean isNumber(Tree type) {
+        return type != null && NUMBERS.contains(type.toString());
+    }
+
+    private static Optional<ExpressionTree> returned(MethodTree method) {
+        List<? extends StatementTree> body =
+                method.getBody() == null ? List.of() : method.getBody().getStatements();
+        return body.size() == 1 && body.get(0) instanceof ReturnTree only
+                ? Optional.ofNullable(only.getExpression())
+                : Optional.empty();
+    }
+
+    int nextPlace() {
+        return places++;
+    }
+
+    /** Whether the page has a method of its own of that name. */
+    boolean isOwnMethod(String name) {
+        return methods.contains(name);
+    }
+}
