@@ -9,6 +9,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "halfwidth",
         subcommands = {
+            OpenScreen.class,
             ListPages.class,
             RunPage.class,
             CheckPages.class,

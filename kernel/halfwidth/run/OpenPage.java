@@ -3,6 +3,7 @@ package halfwidth.run;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.OptionalInt;
 
 /** A page in its worker. Runs one set of values at a time; calls from several threads queue. */
 public final class OpenPage implements AutoCloseable {
@@ -15,6 +16,11 @@ public final class OpenPage implements AutoCloseable {
     private final Workshop workshop;
     private final Script script;
     private Worker worker;
+
+    /** The worker that is running the page now; null while none is. */
+    private volatile Worker busy;
+
+    private volatile boolean stopped;
 
     OpenPage(Workshop workshop, Script script) {
         this.workshop = workshop;
@@ -44,10 +50,15 @@ public final class OpenPage implements AutoCloseable {
     private synchronized Run run(Values values, boolean workings) {
         Map<Integer, Outcome.Failed> barred = new HashMap<>();
         int idleLosses = 0;
+        stopped = false;
         while (true) {
             try {
-                if (worker == null) {
+                boolean fresh = worker == null;
+                if (fresh) {
                     worker = workshop.take();
+                }
+                busy = worker;
+                if (fresh) {
                     Message.Open open = new Message.Open(script, workshop.budget().outputBytes());
                     worker.ask(open, Message.Opened.class, COMPILATION);
                 }
@@ -61,9 +72,14 @@ public final class OpenPage implements AutoCloseable {
             } catch (WorkerLost lost) {
                 worker = null;
                 boolean idle = lost.statement() < 0;
-                if (!idle || ++idleLosses > 1) {
+                if (stopped) {
+                    stopped = false;
+                    bar(barred, lost.byHand());
+                } else if (!idle || ++idleLosses > 1) {
                     bar(barred, lost);
                 } // else no step did it: it was ended from outside while it waited, once
+            } finally {
+                busy = null;
             }
         }
     }
@@ -74,6 +90,25 @@ public final class OpenPage implements AutoCloseable {
             throw new PageLost(lost.reason() + " " + lost.advice());
         }
         barred.put(lost.statement(), new Outcome.Failed(0, lost.reason(), "", lost.advice()));
+    }
+
+    /**
+     * Stops the step that is running now, if any, for good; the others are run as if it had failed.
+     * Never waits.
+     */
+    public void stop() {
+        Worker running = busy;
+        if (running != null) {
+            stopped = true;
+            running.end();
+        }
+    }
+
+    /** The index of the step that is running now; empty if none is. */
+    public OptionalInt at() {
+        Worker running = busy;
+        int statement = running == null ? -1 : running.statement();
+        return statement < 0 ? OptionalInt.empty() : OptionalInt.of(statement);
     }
 
     /**

@@ -205,12 +205,17 @@ final class Worker implements Closeable {
     }
 
     /** The index of the statement the worker is, or was last, running; below 0 if none. */
-    private int statement() {
+    int statement() {
         try {
             return ByteBuffer.wrap(Files.readAllBytes(marker)).getInt();
         } catch (IOException e) {
             return -1;
         }
+    }
+
+    /** Ends it from another thread, so that whoever waits for its answer learns that it is lost. */
+    void end() {
+        process.destroyForcibly();
     }
 
     boolean alive() {

@@ -17,6 +17,14 @@ final class WorkerLost extends Exception {
         this.advice = advice;
     }
 
+    /** The same loss, where a person wanted it. */
+    WorkerLost byHand() {
+        return new WorkerLost(
+                statement,
+                "It was stopped by hand.",
+                "Change a value, or the step itself if it can never end.");
+    }
+
     int statement() {
         return statement;
     }

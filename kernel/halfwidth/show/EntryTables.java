@@ -48,7 +48,7 @@ record EntryTables(Sheet sheet, Html html) {
         html.element("td", entry.understood());
     }
 
-    private static String allowed(Field field) {
+    static String allowed(Field field) {
         if (field.kind() instanceof Kind.Choice choice) {
             return String.join(", ", choice.options());
         }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.List;
 
 /**
@@ -24,9 +25,11 @@ public final class HtmlSheet {
     private final Sheet sheet;
     private final List<Attachment> attachments;
     private final Html html = new Html();
+    private final SheetParts parts;
 
     private HtmlSheet(Sheet sheet, List<Attachment> attachments) {
         this.sheet = sheet;
+        this.parts = new SheetParts(sheet, html, Pictures.WITHIN);
         this.attachments = attachments;
     }
 
@@ -42,6 +45,18 @@ public final class HtmlSheet {
         return writer.html.toString();
     }
 
+    /**
+     * The content security policy by which a server may send a sheet: its own style and pictures,
+     * and nothing else.
+     */
+    public static String policy(String sheet) {
+        String style = sheet.substring(sheet.indexOf("<style>") + 7, sheet.indexOf("</style>"));
+        String digest =
+                Base64.getEncoder()
+                        .encodeToString(Stamp.sha256(style.getBytes(StandardCharsets.UTF_8)));
+        return "default-src 'none'; img-src data:; style-src 'sha256-" + digest + "'";
+    }
+
     private static String style() {
         try (InputStream css = HtmlSheet.class.getResourceAsStream("sheet.css")) {
             return new String(css.readAllBytes(), StandardCharsets.UTF_8);
@@ -54,9 +69,9 @@ public final class HtmlSheet {
         html.trusted("<!DOCTYPE html>\n").open("html", "lang", "en").line();
         head();
         html.open("body").line();
-        new TopOfSheet(sheet, html).write();
+        parts.top();
         html.open("main").line();
-        new ResultsTable(sheet, html).write();
+        parts.results();
         body();
         html.close().line();
         foot();
@@ -81,7 +96,7 @@ public final class HtmlSheet {
         boolean intro = true;
         for (Part part : sheet.page().parts()) {
             if (part instanceof Part.Prose prose) {
-                prose(prose, intro);
+                parts.prose(prose, intro);
             } else {
                 intro = false;
                 block(part);
@@ -89,31 +104,20 @@ public final class HtmlSheet {
         }
     }
 
-    /** The cautions of the introduction stand at the top of the sheet already. */
-    private void prose(Part.Prose part, boolean intro) {
-        Prose prose = Prose.of(part.markdown());
-        if (intro) {
-            prose.takeCautions();
-        }
-        if (!prose.isEmpty()) {
-            html.open("div", "class", "prose").line().trusted(prose.html()).close().line();
-        }
-    }
-
     private void block(Part part) {
         if (part instanceof Part.Inputs inputs) {
-            new EntryTables(sheet, html).inputs(inputs);
+            parts.inputs(inputs);
         } else if (part instanceof Part.Readings readings) {
-            new EntryTables(sheet, html).readings(readings);
+            parts.readings(readings);
         } else if (part instanceof Part.Steps steps) {
-            new StepList(sheet, html).write(steps);
+            parts.steps(steps);
         } else if (part instanceof Part.Checks checks) {
-            new CheckTable(sheet, html).write(checks);
+            parts.checks(checks);
         } else if (part instanceof Part.Results results) {
             Margin.open(html, "p", "pointer", results.line());
             html.text("The results are at the top of this sheet: ");
             html.element("a", "Results", "href", "#results").text(".").close().line();
-            new Plots(sheet, html).write();
+            parts.plots();
         }
     }
 

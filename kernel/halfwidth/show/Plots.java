@@ -4,11 +4,10 @@ import halfwidth.page.Part;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run.Ran;
 import halfwidth.run.Shown;
-import java.util.Base64;
 import java.util.List;
 
 /** The plots of a page, which stand with its answer rather than among the steps that draw them. */
-record Plots(Sheet sheet, Html html) {
+record Plots(Sheet sheet, Html html, Pictures pictures) {
 
     void write() {
         List<Ran> drawn = sheet.run().steps().stream().filter(Plots::isPlot).toList();
@@ -20,16 +19,11 @@ record Plots(Sheet sheet, Html html) {
         html.close().line();
     }
 
-    private void figure(Ran ran) {
-        int line = ran.step().line();
-        picture(html, picture(ran), "plot-" + line);
-    }
-
     /** Writes where the plot of a step stands, which is at the step on a page without results. */
     void pointer(Ran ran) {
         Shown.Picture picture = picture(ran);
         if (sheet.page().parts().stream().noneMatch(Part.Results.class::isInstance)) {
-            picture(html, picture, "plot-" + ran.step().line());
+            figure(ran);
             return;
         }
         html.open("p", "class", "value").text("plotted with the answer: ");
@@ -44,14 +38,16 @@ record Plots(Sheet sheet, Html html) {
         return (Shown.Picture) ((Outcome.Done) ran.outcome()).value();
     }
 
-    private static void picture(Html html, Shown.Picture picture, String id) {
+    /** The plot of a step. */
+    void figure(Ran ran) {
+        Shown.Picture picture = picture(ran);
+        String id = "plot-" + ran.step().line();
         html.open("figure", "id", id, "tabindex", "0", "aria-label", picture.title());
-        if (picture.png().length == 0) {
+        String source = pictures.source(ran.step(), picture);
+        if (source.isEmpty()) {
             html.element("figcaption", picture.description());
         } else {
-            String data = Base64.getEncoder().encodeToString(picture.png());
-            html.single(
-                    "img", "src", "data:image/png;base64," + data, "alt", picture.description());
+            html.single("img", "src", source, "alt", picture.description());
         }
         html.close();
     }

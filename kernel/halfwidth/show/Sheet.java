@@ -3,12 +3,15 @@ package halfwidth.show;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.run.Outcome;
+import halfwidth.run.PageLost;
 import halfwidth.run.Run;
 import halfwidth.run.Run.Ran;
+import halfwidth.run.Shown;
 import halfwidth.value.Entry;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 
 /**
@@ -22,9 +25,34 @@ import java.util.stream.Stream;
  */
 public record Sheet(Filled filled, Run run, Map<String, String> heading, Stamp stamp) {
 
-    /** The same sheet with another form of its run, as when plots have been drawn. */
-    public Sheet with(Run other) {
-        return new Sheet(filled, other, heading, stamp);
+    /**
+     * The same sheet with its plots drawn. Where one cannot be, since the page's worker had to be
+     * ended, its description stands alone.
+     *
+     * @param draw gives the PNG picture of a step's plot, by the step's index
+     */
+    public Sheet drawn(IntFunction<byte[]> draw) {
+        List<Ran> steps = run.steps().stream().map(ran -> drawn(ran, draw)).toList();
+        return new Sheet(
+                filled, new Run(steps, run.checks(), run.finals(), run.worked()), heading, stamp);
+    }
+
+    private static Ran drawn(Ran ran, IntFunction<byte[]> draw) {
+        if (ran.outcome() instanceof Outcome.Done done
+                && done.value() instanceof Shown.Picture picture) {
+            byte[] png = png(ran, draw);
+            Shown shown = new Shown.Picture(picture.title(), picture.description(), png);
+            return new Ran(ran.step(), new Outcome.Done(shown, done.printed()));
+        }
+        return ran;
+    }
+
+    private static byte[] png(Ran ran, IntFunction<byte[]> draw) {
+        try {
+            return draw.apply(ran.step().index());
+        } catch (PageLost lost) {
+            return new byte[0];
+        }
     }
 
     public Page page() {

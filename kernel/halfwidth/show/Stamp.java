@@ -17,10 +17,13 @@ public record Stamp(String version, ZonedDateTime ran, String digest, String jav
 
     /** Stamps a page's file, as read, with the Java that runs this program. */
     public static Stamp of(String version, ZonedDateTime ran, byte[] file) {
+        String digest = HexFormat.of().formatHex(sha256(file));
+        return new Stamp(version, ran, digest, Runtime.version().toString());
+    }
+
+    static byte[] sha256(byte[] bytes) {
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(file);
-            return new Stamp(
-                    version, ran, HexFormat.of().formatHex(digest), Runtime.version().toString());
+            return MessageDigest.getInstance("SHA-256").digest(bytes);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** The steps of one block, each with its line in the margin, its numbers and its outcome. */
-record StepList(Sheet sheet, Html html) {
+record StepList(Sheet sheet, Html html, Pictures pictures) {
 
     void write(Part.Steps part) {
         List<Ran> steps = within(sheet.run().steps(), part.line(), part.code());
@@ -55,7 +55,7 @@ record StepList(Sheet sheet, Html html) {
         note(step);
         html.close();
         if (Plots.isPlot(ran)) {
-            new Plots(sheet, html).pointer(ran);
+            new Plots(sheet, html, pictures).pointer(ran);
         } else {
             outcome(step, ran.outcome());
         }

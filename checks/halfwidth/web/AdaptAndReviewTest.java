@@ -1,0 +1,130 @@
+package halfwidth.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import halfwidth.job.Fingerprint;
+import java.io.IOException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** An engineer's change of a page's text, and a reviewer's look and signature. */
+class AdaptAndReviewTest {
+    private static final String PAGE = "lines/phase-constant";
+    private static final String ADAPT = "/adapt/" + PAGE + "?visit=";
+
+    private Served served;
+    private Wire friend;
+    private String shipped;
+
+    @BeforeEach
+    void serve() throws IOException {
+        served = Served.scratch();
+        friend = Wire.friend(served);
+        shipped = Files.readString(Served.NOTEBOOKS.resolve(PAGE + ".md"));
+    }
+
+    @AfterEach
+    void end() {
+        served.close();
+    }
+
+    private Path adapted() {
+        return served.folder().resolve("pages").resolve(PAGE + ".md");
+    }
+
+    private String change(String text, String seen) {
+        return friend.post(
+                ADAPT,
+                "text="
+                        + URLEncoder.encode(text, StandardCharsets.UTF_8)
+                        + "&seen="
+                        + Fingerprint.of(seen));
+    }
+
+    /** The page with one more step in its first block of steps. */
+    private String with(String step) {
+        return shipped.replaceFirst("```java\n", "```java\n" + step + "\n");
+    }
+
+    @Test
+    void aChangeThatFailsNamesTheLineAndOneThatWorksIsKeptInTheJob() throws IOException {
+        int line = (int) shipped.substring(0, shipped.indexOf("```java\n")).lines().count() + 2;
+        assertEquals(303, Wire.status(change(with("double extra = nothing + 1;"), shipped)));
+        String failed = friend.get(ADAPT);
+        assertTrue(failed.contains("<p>Line " + line + ": "), failed);
+        assertTrue(failed.contains("nothing"), failed);
+        String right = with("double extra = 2 + 1; // 1");
+        assertEquals(303, Wire.status(change(right, with("double extra = nothing + 1;"))));
+        assertFalse(friend.get(ADAPT).contains("class=\"failure\""));
+        assertEquals(right, Files.readString(adapted()));
+        assertEquals(shipped, Files.readString(Served.NOTEBOOKS.resolve(PAGE + ".md")));
+        String review = friend.get("/review/" + PAGE + "?visit=");
+        assertTrue(review.contains("extra = <strong>3</strong>"), review);
+        assertTrue(review.contains("double extra = 2 + 1;"), review);
+        assertFalse(review.contains("says the same as the shipped one"), review);
+    }
+
+    @Test
+    void aTextThatIsNoPageStaysInTheWindowAndIsNotTakenOver() {
+        String broken = shipped.replace("```java\n", "```jav\n");
+        String answer = change(broken, shipped);
+        assertEquals(200, Wire.status(answer));
+        assertTrue(answer.contains("has no steps"), answer);
+        assertTrue(answer.contains("```jav\n"), answer);
+        assertFalse(Files.exists(adapted()));
+    }
+
+    @Test
+    void aChangeUponAnOlderTextIsNotTakenOverInSilence() throws IOException {
+        change(with("double first = 1;"), shipped);
+        String answer = change(with("double second = 2;"), shipped);
+        assertTrue(answer.contains("changed meanwhile"), answer);
+        assertTrue(answer.contains("double second = 2;"), answer);
+        assertTrue(Files.readString(adapted()).contains("double first"));
+    }
+
+    @Test
+    void aPageChangedInAnotherEditorIsTheOneShown() throws IOException {
+        String fill = "/fill/" + PAGE + "?visit=";
+        assertTrue(friend.get(fill).contains("<h1>Phase constant</h1>"));
+        Files.createDirectories(adapted().getParent());
+        Files.writeString(adapted(), shipped.replace("# Phase constant", "# Another title"));
+        assertTrue(friend.get(fill).contains("<h1>Another title</h1>"));
+        Files.writeString(adapted(), "no page at all");
+        String kept = friend.get(fill);
+        assertTrue(kept.contains("<h1>Another title</h1>"), kept);
+        assertTrue(friend.post(fill, "seen=").contains("cannot be read as it is now"));
+    }
+
+    @Test
+    void aReviewerSeesStepsSourcesAndChecksAndSigns() throws IOException {
+        String review = "/review/" + PAGE + "?visit=";
+        String page = friend.get(review);
+        assertTrue(page.contains("Different from the shipped page"), page);
+        assertTrue(page.contains("The adapted page says the same as the shipped one."), page);
+        assertTrue(page.matches("(?s).*Checks: (\\d+) of \\1 hold.*"), page);
+        assertTrue(page.contains("<summary>halfwidth.localizer."), page);
+        String form = "name=R.+Viewer&remark=step+%3Ci%3E+checked";
+        assertEquals(303, Wire.status(friend.post("/sign/" + PAGE + "?visit=", form)));
+        assertTrue(friend.get(review).contains("checked: R. Viewer: step &lt;i&gt; checked"));
+        assertTrue(served.journal().contains("R. Viewer: step <i> checked"), served.journal());
+        try (var records = Files.list(served.folder().resolve("records"))) {
+            List<String> names = records.map(file -> file.getFileName().toString()).toList();
+            assertTrue(names.stream().anyMatch(name -> name.endsWith(".html")), names.toString());
+        }
+    }
+
+    @Test
+    void signsForNobodyWithoutAName() {
+        assertEquals(400, Wire.status(friend.post("/sign/" + PAGE + "?visit=", "name=+&remark=")));
+        assertFalse(Files.exists(served.folder().resolve("records")));
+    }
+}

@@ -1,0 +1,96 @@
+package halfwidth.web;
+
+import halfwidth.job.Job;
+import halfwidth.job.Visit;
+import halfwidth.page.Pages;
+import halfwidth.run.Budget;
+import halfwidth.run.Workshop;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+
+/** The notebook of a scratch job, served for checks. */
+final class Served implements AutoCloseable {
+    static final Path NOTEBOOKS = Path.of("notebooks").toAbsolutePath();
+
+    private final Path folder;
+    private Screen screen;
+
+    private Served(Path folder) {
+        this.folder = folder;
+    }
+
+    static Served scratch() {
+        try {
+            Path folder = Files.createTempDirectory("halfwidth-check-");
+            Job.create(folder, Map.of("Station", "North Field", "Runway", "09")).close();
+            Served served = new Served(folder);
+            served.start(0);
+            return served;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Starts the program on the job, as a person does who runs it again. */
+    void start(int port) {
+        try {
+            screen =
+                    Screen.open(
+                            Job.open(folder),
+                            new Pages(NOTEBOOKS),
+                            Workshop.withSpare(Budget.USUAL),
+                            new Screen.Listening(port, "check"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    void stop() {
+        screen.close();
+        screen = null;
+    }
+
+    Path folder() {
+        return folder;
+    }
+
+    /** The job's journal; "" before anything is entered. */
+    String journal() {
+        Path journal = folder.resolve("journal.csv");
+        try {
+            return Files.exists(journal) ? Files.readString(journal) : "";
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    int port() {
+        return java.net.URI.create(screen.address()).getPort();
+    }
+
+    String key() {
+        return screen.address();
+    }
+
+    /** Opens an address of the notebook in the browser, as somebody who has the key. */
+    void open(String path) {
+        Browser.driver().get(screen.address());
+        Browser.driver().get("http://127.0.0.1:" + port() + path);
+    }
+
+    /** Opens a sheet of its own to be filled in. */
+    void fill(String page, String visit) {
+        open(Address.of("/fill", new Visit(page, visit)));
+        Browser.untilSettled();
+    }
+
+    @Override
+    public void close() {
+        if (screen != null) {
+            stop();
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package halfwidth.command;
+
+import halfwidth.job.Job;
+import halfwidth.run.Workshop;
+import halfwidth.web.Screen;
+import java.awt.Desktop;
+import java.awt.GraphicsEnvironment;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.net.BindException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Opens the notebook in a browser on this machine, until it is ended. */
+@Command(
+        name = "open",
+        description = {
+            "Open the notebook in the browser of this machine; Ctrl-C ends it.",
+            "Without a job it opens the demo station, whose values are invented."
+        },
+        mixinStandardHelpOptions = true)
+final class OpenScreen implements Callable<Integer> {
+    /** The same at every start, so that a window left open finds the program again. */
+    private static final int USUAL_PORT = 8047;
+
+    @Option(names = "--job", paramLabel = "DIR", description = "The job folder to work in.")
+    private Path jobFolder;
+
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            description = "The port to answer at (default " + USUAL_PORT + ", or any free one).")
+    private Integer port;
+
+    @Option(names = "--no-browser", description = "Only print the address.")
+    private boolean quiet;
+
+    @Mixin private Notebooks notebooks;
+    @Mixin private Allowance allowance;
+    @Spec private CommandSpec spec;
+
+    @Override
+    public Integer call() throws InterruptedException {
+        Job job = jobFolder == null ? demo() : Job.open(jobFolder);
+        Screen screen = screen(job);
+        CountDownLatch ended = new CountDownLatch(1);
+        Runtime.getRuntime().addShutdownHook(new Thread(screen::close, "end"));
+        PrintWriter out = spec.commandLine().getOut();
+        out.println("Open in a browser on this machine:");
+        out.println();
+        out.println("    " + screen.address());
+        out.println();
+        out.println("Values are kept in " + job.folder().toAbsolutePath());
+        out.println("End with Ctrl-C.");
+        out.flush();
+        browse(screen.address());
+        ended.await();
+        return CommandLineProgram.RAN;
+    }
+
+    private Screen screen(Job job) {
+        try {
+            return screen(job, port == null ? USUAL_PORT : port);
+        } catch (BindException taken) {
+            if (port != null) {
+                throw new Refused("Port " + port + " is taken; name another with --port N.");
+            }
+        }
+        try {
+            return screen(job, 0);
+        } catch (BindException none) {
+            throw new Refused("No port is free.");
+        }
+    }
+
+    private Screen screen(Job job, int at) throws BindException {
+        try {
+            return Screen.open(
+                    job,
+                    notebooks.pages(),
+                    Workshop.withSpare(allowance.budget()),
+                    new Screen.Listening(at, Version.text()));
+        } catch (BindException taken) {
+            throw taken;
+        } catch (IOException e) {
+            throw new Refused("The notebook cannot be opened: " + e.getMessage());
+        }
+    }
+
+    /** A job for trying things out, in a folder of its own. */
+    private static Job demo() {
+        try {
+            Path folder = Files.createTempDirectory("halfwidth-demo-");
+            return Job.create(folder, Map.of("Station", "Demo (invented)", "Runway", "09"));
+        } catch (IOException e) {
+            throw new Refused("No folder for the demo can be made: " + e.getMessage());
+        }
+    }
+
+    private void browse(String address) {
+        if (quiet || GraphicsEnvironment.isHeadless() || !Desktop.isDesktopSupported()) {
+            return;
+        }
+        try {
+            if (Desktop.getDesktop().isSupported(Desktop.Action.BROWSE)) {
+                Desktop.getDesktop().browse(URI.create(address));
+            }
+        } catch (IOException e) {
+            spec.commandLine().getErr().println("No browser could be started; open the address.");
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package halfwidth.show;
+
+import halfwidth.page.Field;
+import halfwidth.page.Part;
+import halfwidth.run.Outcome;
+import halfwidth.run.Run.Ran;
+import halfwidth.run.Shown;
+import java.util.List;
+
+/**
+ * The pieces of a sheet, for a screen that puts them in another order than {@link HtmlSheet}.
+ *
+ * @param html where they are written to
+ * @param pictures where plots are to be had
+ */
+public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
+
+    /** The title, the heading block, the notice of a worked example, and the cautions. */
+    public void top() {
+        new TopOfSheet(sheet, html).write();
+    }
+
+    /** The answers with their verdicts, and what stands in the way of the rest. */
+    public void results() {
+        new ResultsTable(sheet, html).write();
+    }
+
+    /**
+     * Prose as it is written.
+     *
+     * @param intro whether it stands before all blocks, so that {@link #top} has its cautions
+     */
+    public void prose(Part.Prose part, boolean intro) {
+        Prose prose = Prose.of(part.markdown());
+        if (intro) {
+            prose.takeCautions();
+        }
+        if (!prose.isEmpty()) {
+            html.open("div", "class", "prose").line().trusted(prose.html()).close().line();
+        }
+    }
+
+    /** What was entered into fields. */
+    public void inputs(Part.Inputs inputs) {
+        new EntryTables(sheet, html).inputs(inputs);
+    }
+
+    /** What was entered into a table. */
+    public void readings(Part.Readings readings) {
+        new EntryTables(sheet, html).readings(readings);
+    }
+
+    /** Steps with their numbers and outcomes. */
+    public void steps(Part.Steps steps) {
+        new StepList(sheet, html, pictures).write(steps);
+    }
+
+    /** Checks with their sources. */
+    public void checks(Part.Checks checks) {
+        new CheckTable(sheet, html).write(checks);
+    }
+
+    /** The steps of a block whose values are plots or tables, which say something by themselves. */
+    public List<Ran> views(Part.Steps steps) {
+        return StepList.within(sheet.run().steps(), steps.line(), steps.code()).stream()
+                .filter(SheetParts::isView)
+                .toList();
+    }
+
+    private static boolean isView(Ran ran) {
+        return Plots.isPlot(ran)
+                || ran.outcome() instanceof Outcome.Done done
+                        && done.value() instanceof Shown.Grid grid
+                        && !Values.isSeries(grid);
+    }
+
+    /** The plot or table that a step gave. */
+    public void view(Ran ran) {
+        if (Plots.isPlot(ran)) {
+            new Plots(sheet, html, pictures).figure(ran);
+        } else if (ran.outcome() instanceof Outcome.Done done) {
+            new ShownValue(html).write(ran.step(), done.value());
+        }
+    }
+
+    /** All plots of the page, to which its steps point. */
+    public void plots() {
+        new Plots(sheet, html, pictures).write();
+    }
+
+    /** What an input accepts, in words; "" if anything. */
+    public static String accepted(Field field) {
+        return EntryTables.allowed(field);
+    }
+}

@@ -1,0 +1,134 @@
+package halfwidth.web;
+
+import halfwidth.page.Filled;
+import halfwidth.page.Page;
+import halfwidth.run.OpenPage;
+import halfwidth.run.Run;
+import halfwidth.run.Script;
+import halfwidth.run.Values;
+import halfwidth.run.Workshop;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * One page at work: compiled in its worker, and run with the values of one visit or another. What
+ * it gives is always that of a clean run with just these values.
+ */
+final class Desk {
+    /** How a plot is laid out and drawn for a screen, and for paper. */
+    static final Size ON_SCREEN = new Size(720, 450, 1.5);
+
+    static final Size ON_PAPER = new Size(720, 450, 2);
+
+    /** Windows look at a few visits of a page, and at its worked example. */
+    private static final int REMEMBERED = 6;
+
+    private final Workshop workshop;
+    private final Map<Values, Run> runs = new LinkedHashMap<>();
+    private Page page;
+    private OpenPage open;
+    private Values last;
+    private volatile OpenPage running;
+    private volatile long since;
+
+    Desk(Workshop workshop) {
+        this.workshop = workshop;
+    }
+
+    /** The run with these values, from memory if the page had them before. */
+    synchronized Run run(Filled filled) {
+        Values values = Values.of(filled);
+        put(filled.page());
+        Run known = runs.get(values);
+        return known == null ? runNow(values) : known;
+    }
+
+    /** Runs the page in any case, since files that it reads may be others by now. */
+    synchronized Run again(Filled filled) {
+        put(filled.page());
+        return runNow(Values.of(filled));
+    }
+
+    /** The run with these values, if there was one and nothing has to be computed. */
+    synchronized Optional<Run> known(Filled filled) {
+        return filled.page().equals(page)
+                ? Optional.ofNullable(runs.get(Values.of(filled)))
+                : Optional.empty();
+    }
+
+    private Run runNow(Values values) {
+        since = System.nanoTime();
+        running = open;
+        try {
+            Run run = open.run(values);
+            last = values;
+            runs.remove(values);
+            runs.put(values, run);
+            if (runs.size() > REMEMBERED) {
+                runs.remove(runs.keySet().iterator().next());
+            }
+            return run;
+        } finally {
+            running = null;
+        }
+    }
+
+    /** Lays this text of the page on the desk; another one than before is compiled anew. */
+    private void put(Page wanted) {
+        if (open != null && wanted.equals(page)) {
+            return;
+        }
+        if (!wanted.equals(page)) {
+            runs.clear();
+        }
+        rest();
+        page = wanted;
+        open = workshop.open(Script.of(wanted));
+    }
+
+    /** A picture of the plot that a step gives with these values. */
+    synchronized byte[] draw(Filled filled, int step, Size size) {
+        run(filled);
+        Values values = Values.of(filled);
+        if (!values.equals(last)) {
+            runNow(values);
+        }
+        return open.draw(step, size.width(), size.height(), size.scale());
+    }
+
+    /** How large a plot is drawn: its layout (px), and dots for each px. */
+    record Size(int width, int height, double scale) {}
+
+    /** Stops what runs now. Never waits. */
+    void stop() {
+        OpenPage busy = running;
+        if (busy != null) {
+            busy.stop();
+        }
+    }
+
+    /** What is going on: {@code 3 s, at step 12}; empty if nothing is. */
+    Optional<String> progress() {
+        OpenPage busy = running;
+        if (busy == null) {
+            return Optional.empty();
+        }
+        String seconds = (System.nanoTime() - since) / 1_000_000_000 + " s";
+        OptionalInt at = busy.at();
+        return Optional.of(
+                at.isEmpty()
+                        ? seconds + ", the page is being compiled"
+                        : seconds + ", at step " + (at.getAsInt() + 1));
+    }
+
+    /** Gives its worker up; the next run takes another. */
+    synchronized void rest() {
+        if (open != null) {
+            open.close();
+            open = null;
+            last = null;
+        }
+    }
+}

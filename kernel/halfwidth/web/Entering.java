@@ -1,0 +1,118 @@
+package halfwidth.web;
+
+import halfwidth.job.Change;
+import halfwidth.job.ChangedMeanwhile;
+import halfwidth.job.Job;
+import halfwidth.job.Place;
+import halfwidth.page.Column;
+import halfwidth.page.Field;
+import halfwidth.page.Page;
+import halfwidth.page.Part;
+import halfwidth.value.Entry;
+import halfwidth.value.EntryRefused;
+import halfwidth.value.Kind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Enters the values that the page understands; the others stay on the screen, with the reason. */
+final class Entering {
+    /** What may be typed into a cell that has no reading, to say why. */
+    static final List<String> REASONS = List.of("lost mark", "out of service", "not reached");
+
+    private final Job job;
+    private final Page page;
+    private final String visit;
+    private final List<Trouble> troubles = new ArrayList<>();
+
+    Entering(Job job, Page page, String visit) {
+        this.job = job;
+        this.page = page;
+        this.visit = visit;
+    }
+
+    List<Trouble> enter(List<Change> changes) {
+        List<Change> sound = new ArrayList<>();
+        for (Change change : changes) {
+            Change plain = reasoned(change);
+            try {
+                understood(page, plain.place(), plain.typed());
+                sound.add(plain);
+            } catch (EntryRefused refusal) {
+                troubles.add(
+                        new Trouble(change.place(), change.typed(), refusal.getMessage(), false));
+            }
+        }
+        while (!sound.isEmpty() && !entered(sound)) {
+            // The one that was changed meanwhile is taken out; the others may still be entered.
+        }
+        return troubles;
+    }
+
+    private boolean entered(List<Change> sound) {
+        try {
+            job.enter(page, visit, sound);
+            return true;
+        } catch (ChangedMeanwhile meanwhile) {
+            Change mine =
+                    sound.stream()
+                            .filter(change -> change.place().equals(meanwhile.place()))
+                            .findFirst()
+                            .orElseThrow(() -> meanwhile);
+            sound.remove(mine);
+            String now = meanwhile.now().isEmpty() ? "taken back" : "“" + meanwhile.now() + "”";
+            troubles.add(
+                    new Trouble(
+                            mine.place(),
+                            mine.typed(),
+                            "Changed meanwhile in another window: it is %s now. You typed “%s”."
+                                    .formatted(now, mine.typed()),
+                            true));
+            return false;
+        }
+    }
+
+    /** A reason typed into a cell of numbers makes it a blank with that reason. */
+    private Change reasoned(Change change) {
+        String word = change.typed().strip().toLowerCase(Locale.ROOT);
+        boolean words =
+                column(page, change.place()).map(c -> c.kind() instanceof Kind.Text).orElse(true);
+        return !words && REASONS.contains(word)
+                ? new Change(change.place(), "", change.believed(), word)
+                : change;
+    }
+
+    /**
+     * How the page would understand something; "" for a blank.
+     *
+     * @throws EntryRefused if it would not
+     */
+    static String understood(Page page, Place place, String typed) {
+        if (typed.isBlank()) {
+            return "";
+        }
+        Optional<Column> column = column(page, place);
+        return column.isPresent()
+                ? column.get().read(typed).map(Entry::understood).orElse("")
+                : field(page, place).read(typed).understood();
+    }
+
+    private static Field field(Page page, Place place) {
+        return page.fields().stream()
+                .filter(field -> place.equals(Place.input(field.name())))
+                .findFirst()
+                .orElseThrow(() -> new Refusal(409, "The page has no " + place + " any more."));
+    }
+
+    private static Optional<Column> column(Page page, Place place) {
+        for (Part.Readings table : page.readings()) {
+            for (Column column : table.columns()) {
+                if (table.name().equals(place.name()) && column.name().equals(place.column())) {
+                    return Optional.of(column);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,165 @@
+package halfwidth.web;
+
+import halfwidth.job.Change;
+import halfwidth.job.Fingerprint;
+import halfwidth.job.Place;
+import halfwidth.job.Visit;
+import halfwidth.page.Filled;
+import halfwidth.page.Page;
+import halfwidth.show.Html;
+import halfwidth.show.HtmlSheet;
+import halfwidth.show.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What the fill-in view asks for and sends. */
+record FillAnswers(Notebook notebook) {
+    /** The whole page, with what is known without computing. */
+    Reply page(Request request, Visit visit) {
+        Scene scene = notebook.scene(visit, Notebook.Effort.NONE, List.of());
+        String parts = parts(scene);
+        return Reply.html(
+                Frame.ofVisit(
+                        notebook,
+                        "/fill",
+                        visit,
+                        html -> {
+                            hands(html, visit);
+                            html.trusted(parts);
+                        }));
+    }
+
+    /** The other visits of this page, a new one, and the last entry taken back. */
+    private void hands(Html html, Visit visit) {
+        html.open("section", "class", "hands", "aria-label", "Visits");
+        List<Visit> visits =
+                notebook.job().visits().stream()
+                        .filter(other -> other.page().equals(visit.page()))
+                        .filter(other -> !other.equals(visit))
+                        .toList();
+        for (Visit other : visits) {
+            String name = other.name().isEmpty() ? "the sheet without a name" : other.name();
+            html.element("a", name, "href", Address.of("/fill", other));
+        }
+        html.open("form", "method", "get");
+        html.open("label").text("Another sheet, named ");
+        html.single("input", "type", "text", "name", "visit", "required", "required");
+        html.close().element("button", "Begin").close();
+        html.element("button", "Take the last entry back", "type", "button", "data-do", "undo");
+        html.close().line();
+    }
+
+    /** The sheet as it is now; nothing if the window has just that. */
+    Reply parts(Request request, Visit visit) {
+        boolean first = request.form().find("first").isPresent();
+        Notebook.Effort effort = first ? Notebook.Effort.ANEW : Notebook.Effort.ONCE;
+        String parts = parts(notebook.scene(visit, effort, List.of()));
+        String seen = request.form().find("seen").orElse("");
+        return !seen.isEmpty() && parts.contains(seen) ? Reply.nothing() : Reply.html(parts);
+    }
+
+    private String parts(Scene scene) {
+        Html content = new Html();
+        new FillView(scene, content).write();
+        Html html = new Html();
+        html.open("div", "id", "parts", "data-hash", Fingerprint.of(content.toString()));
+        html.open("p", "class", "stands", "id", "stands", "data-part", "").text("This sheet: ");
+        Marks.standing(html, scene.standing());
+        html.close();
+        scene.remarks().forEach(remark -> html.element("pre", remark, "class", "warning"));
+        return html.trusted(content.toString()).close().toString();
+    }
+
+    /** Enters what was typed, and answers with the sheet that comes of it. */
+    Reply enter(Request request, Visit visit) {
+        List<Trouble> troubles = notebook.enter(visit, changes(request.form()));
+        return Reply.html(parts(notebook.scene(visit, Notebook.Effort.ONCE, troubles)));
+    }
+
+    private static List<Change> changes(Form form) {
+        List<Change> changes = new ArrayList<>();
+        List<String> names = form.all("name");
+        for (String list : List.of("row", "column", "typed", "seen")) {
+            if (form.all(list).size() != names.size()) {
+                throw new Refusal(400, "There must be as many values of " + list + " as names.");
+            }
+        }
+        for (int i = 0; i < names.size(); i++) {
+            Place place = place(names.get(i), form.all("row").get(i), form.all("column").get(i));
+            changes.add(Change.to(place, form.all("typed").get(i)).seeing(form.all("seen").get(i)));
+        }
+        return changes;
+    }
+
+    private static Place place(String name, String row, String column) {
+        if (!row.matches("\\d{1,6}")) {
+            throw new Refusal(400, "The row " + row + " must be a whole number.");
+        }
+        return new Place(name, Integer.parseInt(row), column);
+    }
+
+    /** How something would be understood, which is not entered yet. */
+    Reply read(Request request, Visit visit) {
+        Form form = request.form();
+        Place place = place(form.get("name"), form.get("row"), form.get("column"));
+        return Reply.text(
+                200, Entering.understood(notebook.page(visit.page()), place, form.get("typed")));
+    }
+
+    /** Enters a table from the text of a CSV file. */
+    Reply load(Request request, Visit visit) {
+        Page page = notebook.page(visit.page());
+        String table = request.form().get("table");
+        Filled before = notebook.job().filled(page, visit.name()).filled();
+        Filled after = CsvText.entered(before, table, request.form().get("text"));
+        notebook.job().keep(after, visit.name());
+        return Reply.html(parts(notebook.scene(visit, Notebook.Effort.ONCE, List.of())));
+    }
+
+    /** Takes back what was entered last on this visit. */
+    Reply undo(Request request, Visit visit) {
+        notebook.job().undo(Optional.of(visit));
+        return Reply.html(parts(notebook.scene(visit, Notebook.Effort.ONCE, List.of())));
+    }
+
+    Reply stop(Request request, Visit visit) {
+        notebook.stop(visit.page());
+        return Reply.nothing();
+    }
+
+    Reply progress(Request request, Visit visit) {
+        return notebook.progress(visit.page())
+                .map(words -> Reply.text(200, words))
+                .orElseGet(Reply::nothing);
+    }
+
+    private Scene asked(Request request, Visit visit) {
+        return request.query().find("with").filter("example"::equals).isPresent()
+                ? notebook.example(visit, Notebook.Effort.ONCE)
+                : notebook.scene(visit, Notebook.Effort.ONCE, List.of());
+    }
+
+    Reply plot(Request request, Visit visit) {
+        int step = request.query().number("step");
+        Filled filled = asked(request, visit).sheet().filled();
+        return Reply.of("image/png", notebook.draw(filled, step, Desk.ON_SCREEN));
+    }
+
+    Reply csv(Request request, Visit visit) {
+        String table = request.query().get("table");
+        Scene scene = asked(request, visit);
+        String name = visit.page() + "-" + visit.name() + "-" + table + ".csv";
+        return Reply.file(name, "text/csv; charset=utf-8", CsvText.of(scene, table));
+    }
+
+    /** The sheet that stands alone, to be printed and kept. */
+    Reply record(Request request, Visit visit) {
+        Scene scene = asked(request, visit);
+        Sheet drawn =
+                scene.sheet()
+                        .drawn(step -> notebook.draw(scene.sheet().filled(), step, Desk.ON_PAPER));
+        String html = HtmlSheet.of(drawn);
+        return Reply.html(html).withPolicy(HtmlSheet.policy(html));
+    }
+}

@@ -1,0 +1,70 @@
+package halfwidth.web;
+
+import halfwidth.page.Part;
+import halfwidth.run.Run.Ran;
+import halfwidth.show.Html;
+import halfwidth.show.SheetParts;
+
+/**
+ * The sheet as a technician fills it in: fields and tables with the answers beside them, plots and
+ * tables below. It shows no Java.
+ */
+record FillView(Scene scene, Html html) {
+
+    void write() {
+        SheetParts parts = scene.parts(html);
+        html.open("div", "class", "top", "id", "top", "data-part", "");
+        parts.top();
+        html.close();
+        html.open("main", "class", "fill", "id", "sheet");
+        html.open("section", "class", "entries", "aria-label", "Values");
+        entries(parts);
+        html.close();
+        html.open("div", "class", "answers", "id", "answers", "data-part", "");
+        if (scene.ran()) {
+            parts.results();
+        } else {
+            html.element("p", "The results are being computed.", "class", "computing");
+        }
+        html.close();
+        html.open("section", "class", "views", "aria-label", "Plots and tables");
+        views(parts);
+        html.close().close().line();
+    }
+
+    /** Prose that leads to something to fill in; what leads to steps only is for the reviewer. */
+    private void entries(SheetParts parts) {
+        boolean intro = true;
+        Part.Prose held = null;
+        for (Part part : scene.page().parts()) {
+            if (part instanceof Part.Prose prose) {
+                held = prose;
+                continue;
+            }
+            boolean entry = part instanceof Part.Inputs || part instanceof Part.Readings;
+            if (held != null && (intro || entry)) {
+                parts.prose(held, intro);
+            }
+            held = null;
+            intro = false;
+            if (part instanceof Part.Inputs inputs) {
+                new FieldList(scene, html).write(inputs);
+            } else if (part instanceof Part.Readings readings) {
+                new ReadingsEntry(scene, html).write(readings);
+            }
+        }
+    }
+
+    private void views(SheetParts parts) {
+        for (Part part : scene.page().parts()) {
+            if (part instanceof Part.Steps steps) {
+                for (Ran ran : parts.views(steps)) {
+                    String id = "view-" + ran.step().index();
+                    html.open("div", "class", "view", "id", id, "data-part", "");
+                    parts.view(ran);
+                    html.close().line();
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,223 @@
+package halfwidth.web;
+
+import halfwidth.job.Change;
+import halfwidth.job.Filling;
+import halfwidth.job.Fingerprint;
+import halfwidth.job.Job;
+import halfwidth.job.Standing;
+import halfwidth.job.Visit;
+import halfwidth.page.Filled;
+import halfwidth.page.Page;
+import halfwidth.page.PageRefused;
+import halfwidth.page.Pages;
+import halfwidth.record.Findings;
+import halfwidth.run.Run;
+import halfwidth.run.Workshop;
+import halfwidth.show.Sheet;
+import halfwidth.show.Stamp;
+import java.nio.charset.StandardCharsets;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The notebook of one job: its pages with what was entered, and a desk for each page at work. */
+final class Notebook implements AutoCloseable {
+    private static final Run NOTHING = new Run(List.of(), List.of(), Map.of());
+
+    private final Job job;
+    private final Pages shipped;
+    private final Workshop workshop;
+    private final String version;
+    private final Desks desks;
+    private final Map<String, Page> sound = new ConcurrentHashMap<>();
+
+    Notebook(Job job, Pages shipped, Workshop workshop, String version) {
+        this.job = job;
+        this.shipped = shipped;
+        this.workshop = workshop;
+        this.version = version;
+        this.desks = new Desks(workshop);
+    }
+
+    Job job() {
+        return job;
+    }
+
+    /** What the job is called on the screen. */
+    String name() {
+        Map<String, String> heading = job.heading();
+        String station = heading.getOrDefault("Station", job.folder().getFileName().toString());
+        return heading.containsKey("Runway")
+                ? station + ", runway " + heading.get("Runway")
+                : station;
+    }
+
+    /** Tells this job from others in what a browser keeps, and nothing about where it is. */
+    String key() {
+        return Fingerprint.of(job.folder().toAbsolutePath().normalize().toString())
+                .substring(0, 16);
+    }
+
+    /** The pages of the job, adapted ones before shipped ones. */
+    Pages pages() {
+        return job.pages(shipped);
+    }
+
+    Pages shipped() {
+        return shipped;
+    }
+
+    /**
+     * A page as it is in its file now.
+     *
+     * @throws Refusal if there is none of that name
+     * @throws PageRefused if it is malformed
+     */
+    Page page(String name) {
+        checkName(name);
+        return pages().find(name);
+    }
+
+    /**
+     * Lets only names pass that are on the list of pages, so that a name never leads to another
+     * file.
+     *
+     * @throws Refusal if it is none
+     */
+    void checkName(String name) {
+        if (!pages().names().contains(name)) {
+            throw new Refusal(404, "There is no page " + name + ".");
+        }
+    }
+
+    /** How much is to be computed before a scene is shown. */
+    enum Effort {
+        /** Nothing that takes time. */
+        NONE,
+        /** What was never computed with these values. */
+        ONCE,
+        /** Everything, since files that the page reads may be others by now. */
+        ANEW
+    }
+
+    /** A visit as it is to be shown. */
+    Scene scene(Visit visit, Effort effort, List<Trouble> troubles) {
+        List<String> remarks = new ArrayList<>();
+        Page page = soundPage(visit.page(), remarks);
+        Filling filling = job.filled(page, visit.name());
+        remarks.addAll(filling.remarks());
+        Optional<Run> run = run(filling.filled(), effort);
+        Sheet sheet = sheet(filling.filled(), run.orElse(NOTHING));
+        run.ifPresent(ran -> publish(visit, sheet));
+        return new Scene(
+                visit,
+                sheet,
+                run.isPresent(),
+                job.values(visit),
+                remarks,
+                standing(visit),
+                troubles);
+    }
+
+    /** The worked example of a page, with its checks. */
+    Scene example(Visit visit, Effort effort) {
+        List<String> remarks = new ArrayList<>();
+        Filled filled = Filled.example(soundPage(visit.page(), remarks));
+        Optional<Run> run = run(filled, effort);
+        Sheet sheet = sheet(filled, run.orElse(NOTHING));
+        return new Scene(
+                visit, sheet, run.isPresent(), Map.of(), remarks, "worked example", List.of());
+    }
+
+    private Sheet sheet(Filled filled, Run run) {
+        byte[] text = filled.page().text().getBytes(StandardCharsets.UTF_8);
+        return new Sheet(filled, run, job.heading(), Stamp.of(version, ZonedDateTime.now(), text));
+    }
+
+    /** The page, or as it was before if its file is malformed now. */
+    private Page soundPage(String name, List<String> remarks) {
+        try {
+            Page page = page(name);
+            sound.put(name, page);
+            return page;
+        } catch (PageRefused refusal) {
+            Page before = sound.get(name);
+            if (before == null) {
+                throw refusal;
+            }
+            remarks.add(
+                    "The page's file cannot be read as it is now; this is the page as it was before.\n"
+                            + refusal.getMessage());
+            return before;
+        }
+    }
+
+    private Optional<Run> run(Filled filled, Effort effort) {
+        Desk desk = desks.of(filled.page().name());
+        return switch (effort) {
+            case NONE -> desk.known(filled);
+            case ONCE -> Optional.of(desk.run(filled));
+            case ANEW -> Optional.of(desk.again(filled));
+        };
+    }
+
+    /** Keeps what a run found, for other pages to take. */
+    private void publish(Visit visit, Sheet sheet) {
+        if (job.isWritable() && !job.values(visit).isEmpty()) {
+            job.publish(sheet.filled(), visit.name(), Findings.outcome(sheet), Findings.of(sheet));
+        }
+    }
+
+    private String standing(Visit visit) {
+        return standingOf(visit).words();
+    }
+
+    private Standing standingOf(Visit visit) {
+        try {
+            return job.standing(visit, pages());
+        } catch (PageRefused malformed) {
+            return new Standing("refused", List.of(malformed.getMessage()), Optional.empty());
+        }
+    }
+
+    /** How all visits stand that were begun. One whose page cannot be read is refused. */
+    Map<Visit, Standing> standings() {
+        Map<Visit, Standing> standings = new LinkedHashMap<>();
+        job.visits().forEach(visit -> standings.put(visit, standingOf(visit)));
+        return standings;
+    }
+
+    /**
+     * Enters what can be entered; it is on disk when this returns.
+     *
+     * @return why the rest was not
+     */
+    List<Trouble> enter(Visit visit, List<Change> changes) {
+        return new Entering(job, page(visit.page()), visit.name()).enter(changes);
+    }
+
+    /** A picture of a plot. */
+    byte[] draw(Filled filled, int step, Desk.Size size) {
+        return desks.of(filled.page().name()).draw(filled, step, size);
+    }
+
+    /** What is going on at a page; empty if nothing is. */
+    Optional<String> progress(String page) {
+        return desks.of(page).progress();
+    }
+
+    void stop(String page) {
+        desks.of(page).stop();
+    }
+
+    @Override
+    public void close() {
+        desks.close();
+        workshop.close();
+        job.close();
+    }
+}

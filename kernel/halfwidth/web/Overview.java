@@ -1,0 +1,95 @@
+package halfwidth.web;
+
+import halfwidth.job.Standing;
+import halfwidth.job.Visit;
+import halfwidth.page.PageRefused;
+import halfwidth.show.Html;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** All pages in the order of the job, with how each of them stands in words. */
+record Overview(Notebook notebook, Html html) {
+
+    void write() {
+        html.open("header").element("h1", "The job");
+        html.open("dl", "class", "heading");
+        notebook.job().heading().forEach(this::fact);
+        html.close();
+        notebook.job()
+                .warnings()
+                .forEach(warning -> html.element("p", warning, "class", "warning"));
+        if (!notebook.job().isWritable()) {
+            html.element("p", "This job is open to read only.", "class", "warning");
+        }
+        html.close().line();
+        html.open("main", "id", "sheet", "class", "list");
+        Map<Visit, Standing> standings = notebook.standings();
+        String stage = null;
+        for (String name : notebook.pages().names()) {
+            String folder = name.contains("/") ? name.substring(0, name.indexOf('/')) : "";
+            if (!folder.equals(stage)) {
+                if (stage != null) {
+                    html.close().close();
+                }
+                open(folder);
+                stage = folder;
+            }
+            page(name, standings);
+        }
+        if (stage != null) {
+            html.close().close();
+        }
+        html.close().line();
+    }
+
+    private void fact(String name, String value) {
+        html.open("div").element("dt", name).element("dd", value).close();
+    }
+
+    private void open(String stage) {
+        String title =
+                stage.isEmpty()
+                        ? "Others"
+                        : Character.toUpperCase(stage.charAt(0)) + stage.substring(1);
+        html.element("h2", title);
+        html.open("table", "class", "pages").open("thead").open("tr");
+        for (String head : List.of("Page", "How it stands")) {
+            html.element("th", head, "scope", "col");
+        }
+        html.close().close().open("tbody");
+    }
+
+    private void page(String name, Map<Visit, Standing> standings) {
+        List<Visit> visits = new ArrayList<>();
+        standings.keySet().stream().filter(v -> v.page().equals(name)).forEach(visits::add);
+        if (visits.isEmpty()) {
+            visits.add(new Visit(name, ""));
+        }
+        for (Visit visit : visits) {
+            row(visit, standings.get(visit));
+        }
+    }
+
+    private void row(Visit visit, Standing standing) {
+        html.open("tr").open("th", "scope", "row");
+        String title = title(visit.page());
+        String shown = visit.name().isEmpty() ? title : title + ", " + visit.name();
+        html.element("a", shown, "href", Address.of("/fill", visit));
+        html.element("span", visit.page(), "class", "name").close();
+        html.open("td");
+        Marks.standing(html, standing == null ? "not started" : standing.words());
+        if (standing != null && !standing.because().isEmpty()) {
+            html.element("span", String.join("; ", standing.because()), "class", "why");
+        }
+        html.close().close().line();
+    }
+
+    private String title(String name) {
+        try {
+            return notebook.pages().find(name).title();
+        } catch (PageRefused refusal) {
+            return name + " (its file cannot be read)";
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package halfwidth.web;
+
+import com.sun.net.httpserver.HttpExchange;
+import java.io.IOException;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a browser asks for.
+ *
+ * @param path decoded, as in {@code /fill/transmit/feed-trim}
+ * @param query what stands behind the question mark
+ * @param form what was sent along
+ */
+record Request(HttpExchange exchange, String method, String path, Form query, Form form) {
+    /** More than a season of sweeps in one piece. */
+    static final int MOST_BYTES = 2_000_000;
+
+    /**
+     * Reads a request to its end.
+     *
+     * @throws Refusal if its body is too large or not to be read as a form
+     */
+    static Request read(HttpExchange exchange) throws IOException {
+        String query = exchange.getRequestURI().getRawQuery();
+        return new Request(
+                exchange,
+                exchange.getRequestMethod(),
+                decoded(exchange.getRequestURI().getRawPath()),
+                Form.read(query == null ? "" : query),
+                Form.read(body(exchange)));
+    }
+
+    private static String body(HttpExchange exchange) throws IOException {
+        byte[] bytes = exchange.getRequestBody().readNBytes(MOST_BYTES + 1);
+        if (bytes.length > MOST_BYTES) {
+            throw new Refusal(
+                    413, "What was sent is too large; send at most " + MOST_BYTES + " bytes.");
+        }
+        return new String(bytes, StandardCharsets.UTF_8);
+    }
+
+    private static String decoded(String path) {
+        try {
+            // A plus sign is a space in a form only.
+            return URLDecoder.decode(path.replace("+", "%2B"), StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException malformed) {
+            throw new Refusal(400, "The address is malformed.");
+        }
+    }
+
+    /** The only value of a header; empty if it is absent or there are several. */
+    Optional<String> header(String name) {
+        List<String> values = exchange.getRequestHeaders().get(name);
+        return values == null || values.size() != 1 ? Optional.empty() : Optional.of(values.get(0));
+    }
+
+    boolean has(String header) {
+        return exchange.getRequestHeaders().containsKey(header);
+    }
+
+    /** Whether it only looks and changes nothing. */
+    boolean looks() {
+        return method.equals("GET") || method.equals("HEAD");
+    }
+
+    /** The rest of a path behind a prefix; empty if the path does not start with it. */
+    Optional<String> behind(String prefix) {
+        return path.startsWith(prefix)
+                ? Optional.of(path.substring(prefix.length()))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,58 @@
+package halfwidth.web;
+
+import halfwidth.job.Fact;
+import halfwidth.job.Job;
+import halfwidth.job.Line;
+import halfwidth.job.Visit;
+import halfwidth.method.MethodSources;
+import halfwidth.record.RecordFile;
+import halfwidth.record.Signatures;
+import halfwidth.run.Run.Ran;
+import halfwidth.run.Step;
+import halfwidth.show.Html;
+import halfwidth.show.Sheet;
+import java.nio.file.Path;
+import java.util.List;
+
+/** What the review view asks for and sends. */
+record ReviewAnswers(Notebook notebook) {
+
+    Reply page(Request request, Visit visit) {
+        Scene scene = notebook.scene(visit, Notebook.Effort.ANEW, List.of());
+        Scene example = notebook.example(visit, Notebook.Effort.ONCE);
+        String shipped =
+                notebook.shipped().names().contains(visit.page())
+                        ? notebook.shipped().find(visit.page()).text()
+                        : "";
+        List<Line> signed =
+                notebook.job().lines().stream()
+                        .filter(line -> line.fact() instanceof Fact.Signed)
+                        .filter(line -> line.fact().visit().equals(visit))
+                        .toList();
+        Html content = new Html();
+        List<Step> steps = scene.sheet().run().steps().stream().map(Ran::step).toList();
+        MethodSources methods = MethodSources.of(scene.page(), steps);
+        new ReviewView(scene, example, shipped, methods, signed, content).write();
+        return Reply.html(
+                Frame.ofVisit(
+                        notebook, "/review", visit, html -> html.trusted(content.toString())));
+    }
+
+    /** Writes a record of the sheet as it is now, and notes the signature. */
+    Reply sign(Request request, Visit visit) {
+        String name = request.form().get("name").strip();
+        String remark = request.form().find("remark").orElse("").strip();
+        if (name.isEmpty()) {
+            throw new Refusal(400, "Sign with a name.");
+        }
+        Job job = notebook.job();
+        Scene scene = notebook.scene(visit, Notebook.Effort.ANEW, List.of());
+        Sheet drawn =
+                scene.sheet()
+                        .drawn(step -> notebook.draw(scene.sheet().filled(), step, Desk.ON_PAPER));
+        Path record = RecordFile.write(job, drawn, visit.name());
+        String words = remark.isEmpty() ? name : name + ": " + remark;
+        Signatures.sign(job, record, Fact.Role.CHECKED, words);
+        return Reply.goTo(Address.of("/review", visit));
+    }
+}

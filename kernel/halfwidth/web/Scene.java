@@ -1,0 +1,139 @@
+package halfwidth.web;
+
+import halfwidth.job.Fact;
+import halfwidth.job.Line;
+import halfwidth.job.Place;
+import halfwidth.job.Visit;
+import halfwidth.page.Column;
+import halfwidth.page.Field;
+import halfwidth.page.Page;
+import halfwidth.page.Part;
+import halfwidth.show.Html;
+import halfwidth.show.Sheet;
+import halfwidth.show.SheetParts;
+import halfwidth.value.Entry;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One visit of a page as it is to be shown.
+ *
+ * @param sheet the page with its values and what came of them
+ * @param ran whether anything did; else it is still being computed
+ * @param values what was entered at each place
+ * @param remarks what could not be taken over, in words
+ * @param standing how the visit stands, in words
+ * @param troubles why values that were just sent were not entered
+ */
+record Scene(
+        Visit visit,
+        Sheet sheet,
+        boolean ran,
+        Map<Place, Line> values,
+        List<String> remarks,
+        String standing,
+        List<Trouble> troubles) {
+
+    Page page() {
+        return sheet.page();
+    }
+
+    /** The pieces of the sheet, with plots to be fetched. */
+    SheetParts parts(Html html) {
+        // The address changes with the values, so that a plot is fetched anew if they do.
+        String with = Integer.toHexString(halfwidth.run.Values.of(sheet.filled()).hashCode());
+        return new SheetParts(
+                sheet,
+                html,
+                (step, picture) ->
+                        address("/plot")
+                                + also("step", Integer.toString(step.index()))
+                                + (sheet.example() ? also("with", "example") : "")
+                                + also("of", with));
+    }
+
+    /** The address of a view of this visit. */
+    String address(String view) {
+        return Address.of(view, visit);
+    }
+
+    /** One more value in an address. */
+    String also(String name, String value) {
+        return Address.also(name, value);
+    }
+
+    /** What was typed into a field; "" if nothing was. */
+    String typed(Field field) {
+        return sheet.example()
+                ? field.example()
+                : fact(Place.input(field.name())).map(Fact.Value::typed).orElse("");
+    }
+
+    /** What stands for a value that is not typed: a default, or what another page found. */
+    String unlessTyped(Field field) {
+        return typed(field).isEmpty() ? entry(field).map(Entry::typed).orElse("") : "";
+    }
+
+    /** How a field was understood, and where its value comes from. */
+    String understood(Field field) {
+        Optional<Entry> entry = entry(field);
+        if (entry.isEmpty()) {
+            return field.from().isPresent() ? "from " + field.from().get() : "";
+        }
+        String origin = sheet.filled().origins().getOrDefault(field.name(), "usual value");
+        return typed(field).isEmpty()
+                ? entry.get().understood() + " (" + origin + ")"
+                : entry.get().understood();
+    }
+
+    private Optional<Entry> entry(Field field) {
+        return Optional.ofNullable(sheet.filled().entries().get(field.name()));
+    }
+
+    private Optional<Fact.Value> fact(Place place) {
+        return Optional.ofNullable(values.get(place)).map(line -> (Fact.Value) line.fact());
+    }
+
+    Optional<Trouble> trouble(Place place) {
+        return troubles.stream().filter(trouble -> trouble.place().equals(place)).findFirst();
+    }
+
+    /** How many rows of a table are filled in. */
+    int rows(String table) {
+        return values.entrySet().stream()
+                .filter(entry -> entry.getKey().name().equals(table))
+                .filter(entry -> !isEmpty((Fact.Value) entry.getValue().fact()))
+                .mapToInt(entry -> entry.getKey().row())
+                .max()
+                .orElse(0);
+    }
+
+    private static boolean isEmpty(Fact.Value value) {
+        return value.typed().isEmpty() && value.reason().isEmpty();
+    }
+
+    Cell cell(Place place, Column column) {
+        Optional<Fact.Value> fact = fact(place);
+        String typed = fact.map(Fact.Value::typed).orElse("");
+        return new Cell(
+                typed,
+                typed.isEmpty() ? "" : column.read(typed).map(Entry::understood).orElse(""),
+                fact.map(Fact.Value::reason).orElse(""));
+    }
+
+    /** How many readings of a table there are and how many are missing, in words. */
+    String counted(Part.Readings table) {
+        int rows = rows(table.name());
+        if (rows == 0) {
+            return "Not filled in.";
+        }
+        List<List<Optional<Entry>>> filled =
+                sheet.filled().readings().getOrDefault(table.name(), List.of());
+        long there = filled.stream().flatMap(List::stream).filter(Optional::isPresent).count();
+        long missing = (long) rows * table.columns().size() - there;
+        return rows
+                + (rows == 1 ? " row" : " rows")
+                + (missing == 0 ? ", none missing." : ", " + missing + " readings missing.");
+    }
+}

@@ -1,0 +1,97 @@
+package halfwidth.web;
+
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import halfwidth.job.Job;
+import halfwidth.page.Pages;
+import halfwidth.run.Workshop;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+
+/** Serves the notebook of a job to browsers on this machine. */
+public final class Screen implements AutoCloseable {
+    /** Windows of one browser ask for no more than a few things at once. */
+    private static final int THREADS = 16;
+
+    private final HttpServer server;
+    private final ExecutorService threads;
+    private final Notebook notebook;
+    private final Door door;
+    private final Answers answers;
+
+    private Screen(HttpServer server, Notebook notebook) {
+        this.server = server;
+        this.notebook = notebook;
+        this.door = new Door(server.getAddress().getPort());
+        this.answers = new Answers(notebook);
+        this.threads =
+                Executors.newFixedThreadPool(
+                        THREADS,
+                        task -> {
+                            Thread thread = new Thread(task, "screen");
+                            thread.setDaemon(true);
+                            return thread;
+                        });
+        server.setExecutor(threads);
+        server.createContext("/", this::answer);
+    }
+
+    /**
+     * Starts to serve on the loopback address. What is given is closed with the screen.
+     *
+     * @param shipped the pages that come with the program
+     * @param port 0 for any that is free
+     * @param version the program's version, for the records
+     * @throws IOException if the port is not free
+     */
+    public static Screen open(Job job, Pages shipped, Workshop workshop, Listening listening)
+            throws IOException {
+        // Without it each answer waits for the browser's acknowledgement of the one before.
+        System.setProperty("sun.net.httpserver.nodelay", "true");
+        HttpServer server =
+                HttpServer.create(
+                        new InetSocketAddress(InetAddress.getLoopbackAddress(), listening.port()),
+                        0);
+        Screen screen =
+                new Screen(server, new Notebook(job, shipped, workshop, listening.version()));
+        server.start();
+        return screen;
+    }
+
+    /**
+     * Where it listens and as what.
+     *
+     * @param port 0 for any that is free
+     * @param version the program's version, for the records
+     */
+    public record Listening(int port, String version) {}
+
+    /** The address to open, with the key that gets in. */
+    public String address() {
+        return door.address();
+    }
+
+    private void answer(HttpExchange exchange) throws IOException {
+        reply(exchange).send(exchange);
+    }
+
+    private Reply reply(HttpExchange exchange) throws IOException {
+        try {
+            Request request = Request.read(exchange);
+            return door.check(request).orElseGet(() -> answers.to(request));
+        } catch (RuntimeException refused) {
+            return Complaint.of(refused, exchange.getRequestMethod());
+        }
+    }
+
+    /** Ends all that was started. */
+    @Override
+    public void close() {
+        server.stop(0);
+        threads.shutdownNow();
+        notebook.close();
+    }
+}

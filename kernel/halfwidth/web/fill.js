@@ -1,0 +1,350 @@
+// Fill in: enters what is typed, shows what comes of it, and never loses an entry.
+
+import { Drafts } from "./drafts.js";
+import * as grid from "./grid.js";
+import { Away, patiently, renew, seen, send, tell, visit } from "./parts.js";
+
+const LOOK = 1500; // ms between looks for what other windows and files changed
+const drafts = new Drafts(document.body.dataset.job, document.body.dataset.page, visit);
+
+const place = (input) =>
+  JSON.stringify([input.dataset.name, input.dataset.row ?? "0", input.dataset.column ?? ""]);
+const entries = () => [...document.querySelectorAll("[data-entry]")];
+const entryAt = (where) => entries().find((input) => place(input) === where);
+const isOpen = (input) => drafts.get(place(input)) !== undefined;
+
+function keep(input) {
+  if (input.value === input.dataset.seen) {
+    drafts.drop(place(input));
+  } else {
+    drafts.put(place(input), input.value, input.dataset.seen);
+  }
+}
+
+// --- entering
+
+const due = new Set(); // places to be sent
+let sending = null;
+let away = false;
+
+function enter(inputs) {
+  for (const input of inputs) {
+    keep(input);
+    if (isOpen(input)) {
+      due.add(place(input));
+    }
+  }
+  flush();
+}
+
+function flush() {
+  if (!sending && due.size > 0) {
+    sending = sendDue().finally(() => {
+      sending = null;
+      if (due.size > 0 && !away) {
+        flush();
+      }
+    });
+  }
+}
+
+async function sendDue() {
+  const now = [...due].filter((where) => drafts.get(where));
+  due.clear();
+  const values = now.flatMap((where) => {
+    const [name, row, column] = JSON.parse(where);
+    const { typed, seen: before } = drafts.get(where);
+    return [["name", name], ["row", row], ["column", column], ["typed", typed], ["seen", before]];
+  });
+  const typed = new Map(now.map((where) => [where, drafts.get(where).typed]));
+  await asking(async () => {
+    const answer = await send("enter", values);
+    if (answer.status !== 200) {
+      tell(`Not entered: ${answer.text}`, "bad");
+      return;
+    }
+    show(answer.text, typed);
+  }, () => now.forEach((where) => due.add(where)));
+}
+
+async function asking(action, otherwise = () => {}) {
+  document.getElementById("answers").setAttribute("aria-busy", "true");
+  try {
+    await patiently(action());
+    if (away) {
+      away = false;
+      tell("");
+    }
+  } catch (problem) {
+    if (!(problem instanceof Away)) {
+      throw problem;
+    }
+    away = true;
+    otherwise();
+    tell(problem.message, "bad");
+  } finally {
+    document.getElementById("answers").removeAttribute("aria-busy");
+  }
+}
+
+// --- showing
+
+/** Shows what the program sent. What was sent along and is entered is no draft any more. */
+function show(text, sent = new Map()) {
+  const fresh = renew(text, (part) => {
+    const input = part.dataset.of && document.getElementById(`f-${part.dataset.of}`);
+    return input && isOpen(input) && !sent.has(place(input));
+  });
+  for (const body of document.querySelectorAll("table.entry tbody")) {
+    const name = body.closest("[data-table]").dataset.table;
+    const table = fresh.querySelector(`[data-table="${CSS.escape(name)}"] tbody`);
+    if (table) {
+      grid.resize(body, table);
+    }
+  }
+  const known = new Map([...fresh.querySelectorAll("[data-entry]")].map((e) => [place(e), e]));
+  for (const input of entries()) {
+    const now = known.get(place(input));
+    if (now) {
+      take(input, now, sent);
+    }
+  }
+  document.querySelectorAll("table.entry tbody").forEach(grid.grow);
+  document.querySelectorAll("[data-table]").forEach(sayCells);
+}
+
+function take(input, now, sent) {
+  const where = place(input);
+  const mine = sent.get(where);
+  const refused = now.getAttribute("aria-invalid") === "true";
+  if (mine !== undefined && !refused) {
+    input.dataset.seen = now.dataset.seen;
+    if (drafts.get(where)?.typed === mine) {
+      drafts.drop(where);
+      input.value = now.dataset.seen;
+    } else {
+      keep(input); // typed on meanwhile, upon what is entered now
+    }
+  }
+  if (mine !== undefined || !isOpen(input)) {
+    input.setAttribute("aria-invalid", refused);
+    input.dataset.said = now.dataset.said ?? "";
+    input.dataset.conflict = now.dataset.conflict ?? "";
+    input.dataset.theirs = now.dataset.seen;
+  }
+  if (!isOpen(input)) {
+    input.dataset.seen = now.dataset.seen;
+    input.placeholder = now.placeholder ?? "";
+    input.value = now.dataset.seen;
+  }
+}
+
+/** Below a table: how the cell in use was understood, or what is wrong with any. */
+function sayCells(table) {
+  const line = table.querySelector("[data-cell]");
+  const active = table.contains(document.activeElement) ? document.activeElement : null;
+  const wrong = table.querySelector("[data-entry][aria-invalid=true]");
+  const cell = active?.dataset.said ? active : wrong;
+  line.className = cell?.getAttribute("aria-invalid") === "true" ? "said refused" : "said";
+  const words = cell
+    ? `Row ${cell.dataset.row}, ${cell.dataset.column}: ${cell.dataset.said}`
+    : "";
+  if (line.firstChild?.textContent !== words) {
+    line.replaceChildren(words);
+    if (cell?.dataset.conflict === "true") {
+      line.append(button("Enter mine", "mine"), button("Keep that", "theirs"));
+      line.dataset.about = place(cell);
+    }
+  }
+}
+
+function button(words, action) {
+  const made = document.createElement("button");
+  made.type = "button";
+  made.textContent = words;
+  made.dataset.do = action;
+  return made;
+}
+
+// --- while typing
+
+let reading = 0;
+
+async function read(input) {
+  const mine = ++reading;
+  const values = Object.entries({
+    name: input.dataset.name,
+    row: input.dataset.row ?? "0",
+    column: input.dataset.column ?? "",
+    typed: input.value,
+  });
+  const answer = await send("read", values).catch(() => null);
+  if (answer === null || mine !== reading || document.activeElement !== input) {
+    return;
+  }
+  if (input.dataset.row) {
+    input.dataset.said = answer.text;
+    sayCells(input.closest("[data-table]"));
+  } else {
+    const said = document.getElementById(`s-${input.dataset.name}`);
+    said.className = answer.status === 200 ? "said" : "said unsure";
+    said.textContent = answer.text;
+  }
+}
+
+let pause;
+
+document.addEventListener("input", ({ target }) => {
+  if (target.matches("[data-entry]")) {
+    keep(target);
+    clearTimeout(pause);
+    pause = setTimeout(() => read(target), 120);
+    const body = target.closest("tbody");
+    if (body) {
+      grid.grow(body);
+    }
+  }
+});
+
+document.addEventListener("change", ({ target }) => {
+  if (target.matches("[data-entry]")) {
+    reading++;
+    clearTimeout(pause);
+    enter([target]);
+  } else if (target.matches("[data-load]") && target.files.length > 0) {
+    load(target);
+  }
+});
+
+document.addEventListener("focusin", ({ target }) => {
+  if (target.matches("td [data-entry]")) {
+    sayCells(target.closest("[data-table]"));
+  }
+});
+
+document.addEventListener("keydown", (event) => {
+  const input = event.target.closest("[data-entry]");
+  const plain = !event.ctrlKey && !event.metaKey && !event.altKey;
+  if ((event.ctrlKey || event.metaKey) && event.key === "z" && !(input && isOpen(input))) {
+    event.preventDefault();
+    undo();
+  } else if (input && plain && event.key === "Escape") {
+    input.value = input.dataset.seen;
+    enter([input]);
+    input.setAttribute("aria-invalid", "false");
+  } else if (input?.dataset.row && plain) {
+    if (grid.key(event, input)) {
+      event.preventDefault();
+    }
+  } else if (input && plain && event.key === "Enter") {
+    event.preventDefault();
+    const all = entries();
+    all[all.indexOf(input) + 1]?.focus();
+  }
+});
+
+document.addEventListener("paste", (event) => {
+  const input = event.target.closest("td [data-entry]");
+  const text = event.clipboardData.getData("text/plain");
+  if (input && /[\t\n]/.test(text.replace(/\n$/, ""))) {
+    event.preventDefault();
+    enter(grid.paste(text, input));
+  }
+});
+
+document.addEventListener("click", ({ target }) => {
+  const action = target.dataset?.do;
+  if (action === "undo") {
+    undo();
+  } else if (action === "mine" || action === "theirs") {
+    const said = target.closest(".said");
+    settle(said.dataset.about ? entryAt(said.dataset.about)
+      : document.getElementById(`f-${said.dataset.of}`), action);
+  }
+});
+
+/** Settles which of two entries stands. */
+function settle(input, which) {
+  input.dataset.seen = input.dataset.theirs;
+  if (which === "theirs") {
+    input.value = input.dataset.theirs;
+    input.setAttribute("aria-invalid", "false");
+    drafts.drop(place(input));
+    look(true);
+  } else {
+    enter([input]);
+  }
+  input.focus();
+}
+
+function undo() {
+  return asking(async () => {
+    const answer = await send("undo");
+    if (answer.status === 200) {
+      show(answer.text);
+    } else {
+      tell(answer.text, "bad");
+    }
+  });
+}
+
+async function load(input) {
+  const text = await input.files[0].text();
+  input.value = "";
+  await asking(async () => {
+    const answer = await send("load", [["table", input.dataset.load], ["text", text]]);
+    if (answer.status === 200) {
+      tell("");
+      show(answer.text);
+    } else {
+      tell(`The file was not entered: ${answer.text}`, "bad");
+    }
+  });
+}
+
+// --- what others change
+
+async function look(always) {
+  if (sending || (document.hidden && !always)) {
+    return;
+  }
+  if (away) {
+    flush();
+  }
+  await asking(async () => {
+    const answer = await send("fill", [["seen", always ? "" : seen()]]);
+    if (answer.status === 200 && !sending) {
+      show(answer.text);
+    }
+  });
+  flush();
+}
+
+// What an earlier window could not enter any more.
+for (const where of drafts.places()) {
+  const input = entryAt(where) ?? growTo(where);
+  if (input) {
+    const { typed, seen: before } = drafts.get(where);
+    input.value = typed;
+    input.dataset.seen = before;
+    due.add(where);
+  }
+}
+
+function growTo(where) {
+  const [name, row] = JSON.parse(where);
+  const body = document.querySelector(`[data-table="${CSS.escape(name)}"] tbody`);
+  while (body && body.children.length < Number(row)) {
+    grid.add(body);
+  }
+  return entryAt(where);
+}
+
+asking(async () => {
+  const answer = await send("fill", [["first", "1"]]);
+  if (answer.status === 200) {
+    show(answer.text);
+  } else {
+    tell(answer.text, "bad");
+  }
+}).then(flush).then(() => setInterval(() => look(false), LOOK));

@@ -1,0 +1,116 @@
+// Moves in tables of readings by keyboard, and lays blocks from a spreadsheet into them.
+
+const cells = (row) => [...row.querySelectorAll("[data-entry]")];
+
+function neighbour(input, down, right) {
+  const row = input.closest("tr");
+  const rows = [...row.parentElement.children];
+  const at = cells(row).indexOf(input);
+  return cells(rows[rows.indexOf(row) + down] ?? row)[at + right] ?? null;
+}
+
+/** Adds an empty row where the last one has something in it. */
+export function grow(body) {
+  const last = body.lastElementChild;
+  if (last && cells(last).some((cell) => cell.value !== "")) {
+    add(body);
+  }
+}
+
+/** Adds an empty row. */
+export function add(body) {
+  const row = body.lastElementChild.cloneNode(true);
+  const number = body.children.length + 1;
+  row.querySelector("th").textContent = number;
+  for (const cell of cells(row)) {
+    cell.value = "";
+    cell.placeholder = "";
+    cell.dataset.row = number;
+    cell.dataset.seen = "";
+    cell.dataset.said = "";
+    cell.setAttribute("aria-invalid", "false");
+    cell.setAttribute("aria-label", `${cell.dataset.name}, row ${number}, ${cell.dataset.column}`);
+  }
+  body.append(row);
+}
+
+/** The first cell of the next column, at the foot of one. */
+function nextColumn(input) {
+  const top = input.closest("tbody").firstElementChild;
+  return cells(top)[cells(input.closest("tr")).indexOf(input) + 1] ?? null;
+}
+
+function go(to) {
+  to?.focus();
+  to?.select();
+  return to !== null;
+}
+
+/** Whether the caret cannot go further in that direction within the cell. */
+function atEnd(input, right) {
+  const all = input.selectionStart === 0 && input.selectionEnd === input.value.length;
+  return all || (right ? input.selectionStart === input.value.length : input.selectionEnd === 0);
+}
+
+/** Acts on a key in a cell. Returns whether it was one of ours. */
+export function key(event, input) {
+  const body = input.closest("tbody");
+  switch (event.key) {
+    case "Enter": {
+      grow(body);
+      const below = neighbour(input, event.shiftKey ? -1 : 1, 0);
+      const foot = input.closest("tr") === body.lastElementChild;
+      return go(foot || below === input ? nextColumn(input) : below);
+    }
+    case "ArrowDown":
+      return go(neighbour(input, 1, 0));
+    case "ArrowUp":
+      return go(neighbour(input, -1, 0));
+    case "ArrowRight":
+      return atEnd(input, true) && go(neighbour(input, 0, 1));
+    case "ArrowLeft":
+      return atEnd(input, false) && go(neighbour(input, 0, -1));
+    default:
+      return false;
+  }
+}
+
+/** Lays a block of cells into the table from this cell on. Returns the cells it wrote into. */
+export function paste(text, input) {
+  const lines = text.replace(/\r\n?/g, "\n").replace(/\n$/, "").split("\n");
+  const body = input.closest("tbody");
+  const column = cells(input.closest("tr")).indexOf(input);
+  let row = input.closest("tr");
+  const written = [];
+  for (const line of lines) {
+    const typed = line.split("\t");
+    typed.forEach((value, i) => {
+      const cell = cells(row)[column + i];
+      if (cell) {
+        cell.value = value.trim();
+        written.push(cell);
+      }
+    });
+    grow(body);
+    if (!row.nextElementSibling && line !== lines[lines.length - 1]) {
+      break; // an empty line at the foot: nothing can follow it
+    }
+    row = row.nextElementSibling ?? row;
+  }
+  return written;
+}
+
+/** Gives the table as many rows as the one that was sent. */
+export function resize(body, sent) {
+  while (body.children.length < sent.children.length) {
+    body.append(document.importNode(sent.children[body.children.length], true));
+  }
+  const blank = (row) => cells(row).every((cell) => cell.value === "" && cell.dataset.seen === "");
+  const inUse = (row) => row.contains(document.activeElement);
+  while (
+    body.children.length > sent.children.length
+    && blank(body.lastElementChild) && !inUse(body.lastElementChild)
+  ) {
+    body.lastElementChild.remove();
+  }
+}
