@@ -14,8 +14,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("long")
 class SeasonTest {
     /** Written once by a program that is no part of the season. */
     private static final String ARRAY = "array.csv";

@@ -13,9 +13,11 @@ import halfwidth.localizer.station.Truth;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What each page found of the demo station, held against what the station hides. */
+@Tag("long")
 class TruthTest {
     private static final Ledger LEDGER = new Ledger();
     private static final Season SEASON = Demo.season();

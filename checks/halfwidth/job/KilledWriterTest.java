@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Kills a writer again and again in one job, for as long as the suite can spare; the benchmark
  * {@code halfwidth.bench.KillBench} does it a thousand times.
  */
+@Tag("long")
 class KilledWriterTest {
     private static final Duration SPARED = Duration.ofSeconds(30);
 

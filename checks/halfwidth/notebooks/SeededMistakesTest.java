@@ -20,6 +20,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.Test;
  * Each is a page to compile and takes seconds, so every eighth is made; with {@code
  * -Dhalfwidth.mistakes=1} all of them are, in several minutes.
  */
+@Tag("long")
 class SeededMistakesTest {
     private static final int ONE_IN = Integer.getInteger("halfwidth.mistakes", 8);
 

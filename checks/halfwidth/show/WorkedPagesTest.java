@@ -22,9 +22,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Every numeric step of every shipped page, as a reviewer gets to see it. */
+@Tag("long")
 class WorkedPagesTest {
     private record OnPage(String page, WorkedStep step) {
         private String words() {

@@ -13,9 +13,11 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** An engineer's change of a page's text, and a reviewer's look and signature. */
+@Tag("long")
 class AdaptAndReviewTest {
     private static final String PAGE = "lines/phase-constant";
     private static final String ADAPT = "/adapt/" + PAGE + "?visit=";

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -26,6 +27,7 @@ import org.junit.jupiter.api.Test;
  * <p>The bounds come from the procedures' own targets, the tool, the receiver and the stated
  * uncertainties. Each test prints its figures.
  */
+@Tag("long")
 class ClosedLoopTest {
     private static final int STATIONS = 510;
     private static final double STEP = Instruments.plausible().cutStep();
