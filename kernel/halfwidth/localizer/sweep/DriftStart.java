@@ -22,8 +22,8 @@ import org.hipparchus.stat.regression.SimpleRegression;
  * @param latest the latest one
  * @param level before that day (unit of the value)
  * @param slope from that day on (unit of the value per year)
- * @param squares sum of the squared distances of the values from this curve (unit of the value,
- *     squared)
+ * @param squares sum of the squared distances of the values from this curve (unit of the squared
+ *     value)
  */
 public record DriftStart(
         LocalDate start,
