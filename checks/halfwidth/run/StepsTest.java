@@ -301,7 +301,7 @@ class StepsTest {
         Run run =
                 bench.run(
                         "record Mark(double at, double[] read) {}\n"
-                                + "double[] read = {1, NaN, 3, 4.5};\n"
+                                + "double[] read = {1, Double.NaN, 3, 4.5};\n"
                                 + "Mark mark = new Mark(2, read);\n"
                                 + "List<Mark> marks = List.of(mark, mark);\n"
                                 + "record Walk(List<Mark> marks, Optional<Mark> lost) {}\n"
