@@ -12,10 +12,12 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The program with values typed on the command line, read from files and kept in a job folder. */
+@Tag("long")
 class EnteredValuesTest {
     private static final Map<String, String> TYPED =
             Map.of(

@@ -10,10 +10,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A job from the command line: links, records, import, history, and two processes at once. */
+@Tag("long")
 class JobCommandsTest {
     @TempDir Path temporary;
     private Scratch scratch;

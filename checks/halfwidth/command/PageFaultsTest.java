@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Pages that break a limit, fail, never end, contradict their checks or cannot be read. */
+@Tag("long")
 class PageFaultsTest {
     private static final String NO_STEP = "";
     private static final String RIGHT = "twice == 10; // two times five, by hand";

@@ -13,10 +13,12 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The program started on a page with nothing entered, from a folder that is not the project's. */
+@Tag("long")
 class WorkedExampleTest {
     private static final Pattern LOADED =
             Pattern.compile("(?i)<script|<link|<iframe|<object|@import|url\\(|src=\"(?!data:)");

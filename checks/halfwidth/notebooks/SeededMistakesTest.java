@@ -25,12 +25,12 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Puts the mistakes of mistakes.csv one at a time into the pages, and counts what catches them.
- * Each is a page to compile and takes seconds, so every sixteenth is made; with {@code
+ * Each is a page to compile and takes seconds, so every fortieth is made; with {@code
  * -Dhalfwidth.mistakes=1} all of them are, in several minutes.
  */
 @Tag("long")
 class SeededMistakesTest {
-    private static final int ONE_IN = Integer.getInteger("halfwidth.mistakes", 16);
+    private static final int ONE_IN = Integer.getInteger("halfwidth.mistakes", 40);
 
     private static List<Mistake> all;
     private static List<Finding> findings;

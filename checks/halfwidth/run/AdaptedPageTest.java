@@ -14,10 +14,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** An engineer's copy of a shipped page in which one step is another. */
+@Tag("long")
 class AdaptedPageTest {
     private static final String NAME = "array/prediction";
     private static final String STEP = "Detector.LINEAR_ENVELOPE.weightOfFirst(";

@@ -14,9 +14,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.hipparchus.analysis.solvers.BrentSolver;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** An array of an odd number of unevenly spaced elements and one carrier, by inputs only. */
+@Tag("long")
 class UnusualArrayTest {
     private static final String FILE = Path.of("datasets", "arrays", "nine-uneven.csv").toString();
     private static final ArrayModel ARRAY = ArrayFile.read(Path.of(FILE));
