@@ -14,7 +14,7 @@ final class Complaint {
 
     private Complaint() {}
 
-    static Reply of(RuntimeException refused, String method) {
+    static Reply of(Throwable refused, String method) {
         int status = status(refused);
         String message =
                 status == BROKEN
@@ -23,7 +23,7 @@ final class Complaint {
         return method.equals("GET") ? page(status, message) : Reply.text(status, message);
     }
 
-    private static int status(RuntimeException refused) {
+    private static int status(Throwable refused) {
         if (refused instanceof Refusal refusal) {
             return refusal.status();
         }

@@ -82,7 +82,8 @@ public final class Screen implements AutoCloseable {
         try {
             Request request = Request.read(exchange);
             return door.check(request).orElseGet(() -> answers.to(request));
-        } catch (RuntimeException refused) {
+        } catch (RuntimeException | Error refused) {
+            // An error, too: without an answer the browser would wait for ever.
             return Complaint.of(refused, exchange.getRequestMethod());
         }
     }
