@@ -71,6 +71,7 @@ public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
         return Plots.isPlot(ran)
                 || ran.outcome() instanceof Outcome.Done done
                         && done.value() instanceof Shown.Grid grid
+                        && grid.rows().size() > 1
                         && !Values.isSeries(grid);
     }
 
