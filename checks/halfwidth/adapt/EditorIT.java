@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
+import halfwidth.packaged.Chromium;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.InetAddress;
@@ -86,17 +87,8 @@ class EditorIT {
         Path out = Files.createTempFile(folder, "dom", ".html");
         Process chromium =
                 new ProcessBuilder(
-                                List.of(
-                                        "chromium",
-                                        "--headless",
-                                        "--no-sandbox",
-                                        "--disable-gpu",
-                                        "--no-first-run",
-                                        "--disable-background-networking",
-                                        "--disable-component-update",
-                                        "--disable-sync",
-                                        "--user-data-dir="
-                                                + Files.createTempDirectory(folder, "chromium"),
+                                Chromium.command(
+                                        folder,
                                         "--window-size=" + width + ",800",
                                         "--virtual-time-budget=5000",
                                         "--dump-dom",

@@ -7,8 +7,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
@@ -71,21 +69,7 @@ class PackagedProgramIT {
     }
 
     private static String chromium(String... arguments) throws Exception {
-        List<String> command =
-                new ArrayList<>(
-                        List.of(
-                                "chromium",
-                                "--headless",
-                                "--no-sandbox",
-                                "--disable-gpu",
-                                "--no-first-run",
-                                "--disable-background-networking",
-                                "--disable-component-update",
-                                "--disable-sync",
-                                "--user-data-dir="
-                                        + Files.createTempDirectory(folder, "chromium")));
-        command.addAll(List.of(arguments));
-        return start(command.toArray(String[]::new));
+        return start(Chromium.command(folder, arguments).toArray(String[]::new));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package halfwidth.engine;
 
+import halfwidth.formula.FormulaReader;
 import java.io.Serializable;
 import java.util.Optional;
 import java.util.Set;
@@ -29,29 +30,13 @@ record CompiledStatement(
         return new Stored(entryPoint.orElse(null), name, type, declaresType);
     }
 
-    private static final Set<String> NUMBERS =
-            Set.of(
-                    "double",
-                    "float",
-                    "long",
-                    "int",
-                    "short",
-                    "byte",
-                    "Double",
-                    "Float",
-                    "Long",
-                    "Integer",
-                    "OptionalDouble",
-                    "Estimate",
-                    "Optional<Estimate>");
-
     /** Values that no statement can change in place, besides numbers. */
     private static final Set<String> UNCHANGING =
             Set.of("char", "boolean", "Boolean", "String", "LocalDate");
 
     /** Whether its value is a number, so that its trailing comment names a unit. */
     boolean number() {
-        return NUMBERS.contains(type);
+        return FormulaReader.isNumber(type);
     }
 
     /** Whether its value can be changed in place by a statement that holds it. */

@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
 
 /** Reads the formulas of a page's statements. */
 public final class FormulaReader {
-    /** The types of value that a formula is shown for. */
+    /** The types of value that have a unit and are shown with their formula. */
     private static final Set<String> NUMBERS =
             Set.of(
                     "double",
@@ -30,6 +30,7 @@ public final class FormulaReader {
                     "short",
                     "byte",
                     "Double",
+                    "Float",
                     "Integer",
                     "Long",
                     "OptionalDouble",
@@ -143,8 +144,13 @@ public final class FormulaReader {
         return new Formula(name, List.of(), false, reader.whole(variable.getInitializer()));
     }
 
+    /** Whether values of a type, by its simple name, are numbers that have a unit. */
+    public static boolean isNumber(String type) {
+        return NUMBERS.contains(type);
+    }
+
     private static boolean isNumber(Tree type) {
-        return type != null && NUMBERS.contains(type.toString());
+        return type != null && isNumber(type.toString());
     }
 
     private static Optional<ExpressionTree> returned(MethodTree method) {

@@ -38,6 +38,11 @@ public final class Pages {
         this.adapted = adapted;
     }
 
+    /** The folder that they are in, without any that lie over them. */
+    public Path folder() {
+        return notebooks;
+    }
+
     /** These pages under those of another folder, which need not be there. */
     public Pages under(Path folder) {
         return new Pages(notebooks, Optional.of(folder));

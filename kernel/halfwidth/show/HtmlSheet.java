@@ -72,7 +72,7 @@ public final class HtmlSheet {
         parts.top();
         html.open("main").line();
         parts.results();
-        body();
+        parts.body(this::block);
         html.close().line();
         foot();
         html.close().close().line();
@@ -90,18 +90,6 @@ public final class HtmlSheet {
                 .close()
                 .close()
                 .line();
-    }
-
-    private void body() {
-        boolean intro = true;
-        for (Part part : sheet.page().parts()) {
-            if (part instanceof Part.Prose prose) {
-                parts.prose(prose, intro);
-            } else {
-                intro = false;
-                block(part);
-            }
-        }
     }
 
     private void block(Part part) {

@@ -6,6 +6,7 @@ import halfwidth.run.Outcome;
 import halfwidth.run.Run.Ran;
 import halfwidth.run.Shown;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * The pieces of a sheet, for a screen that puts them in another order than {@link HtmlSheet}.
@@ -37,6 +38,21 @@ public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
         }
         if (!prose.isEmpty()) {
             html.open("div", "class", "prose").line().trusted(prose.html()).close().line();
+        }
+    }
+
+    /**
+     * Every part of the page in its order, the prose among them; blocks as the caller writes them.
+     */
+    public void body(Consumer<Part> block) {
+        boolean intro = true;
+        for (Part part : sheet.page().parts()) {
+            if (part instanceof Part.Prose prose) {
+                prose(prose, intro);
+            } else {
+                intro = false;
+                block.accept(part);
+            }
         }
     }
 

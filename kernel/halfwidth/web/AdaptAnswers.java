@@ -1,64 +1,51 @@
 package halfwidth.web;
 
-import halfwidth.job.Fingerprint;
+import halfwidth.adapt.AdaptedPages;
+import halfwidth.adapt.ChangedElsewhere;
+import halfwidth.adapt.Draft;
+import halfwidth.adapt.PageText;
+import halfwidth.adapt.Version;
 import halfwidth.job.Visit;
-import halfwidth.page.Page;
-import halfwidth.page.PageRefused;
-import halfwidth.page.Pages;
+import halfwidth.page.Problem;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run.Ran;
 import halfwidth.show.Html;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 
 /** The page's text to be changed by an engineer: the change is a copy in the job. */
 record AdaptAnswers(Notebook notebook) {
 
+    /** The text as it is in the file, even where it is no page, so that it can be mended. */
     Reply page(Request request, Visit visit) {
         Scene scene = notebook.scene(visit, Notebook.Effort.ANEW, List.of());
-        String text = scene.page().text();
-        return view(visit, text, Fingerprint.of(text), scene.remarks(), failures(scene));
+        PageText text = notebook.adapted().draft(visit.page()).text();
+        return view(visit, text.toString(), text.version(), scene.remarks(), failures(scene));
     }
 
     /** Takes a changed text if it is a page and nobody else changed it meanwhile. */
     Reply change(Request request, Visit visit) {
+        AdaptedPages adapted = notebook.adapted();
+        // A browser sends its own line ends, whatever the text had.
         String text = request.form().get("text").replace("\r\n", "\n");
-        String seen = request.form().get("seen");
-        Page now = notebook.page(visit.page());
-        if (!Fingerprint.of(now.text()).equals(seen)) {
+        Version seen = new Version(request.form().get("seen"));
+        Draft draft = Draft.of(visit.page(), adapted.file(visit.page()), text);
+        if (draft.page().isEmpty()) {
+            List<String> problems = draft.problems().stream().map(Problem::toString).toList();
+            return view(visit, text, seen, problems, List.of());
+        }
+        try {
+            adapted.write(draft, seen);
+            return Reply.goTo(Address.of("/adapt", visit));
+        } catch (ChangedElsewhere meanwhile) {
             return view(
                     visit,
                     text,
-                    Fingerprint.of(now.text()),
+                    adapted.version(visit.page()),
                     List.of(
                             "The page was changed meanwhile, in another window or editor. Your text"
                                     + " is below and not taken over yet; take it over to replace"
                                     + " the other."),
                     List.of());
-        }
-        Path file = notebook.job().folder().resolve("pages").resolve(visit.page() + ".md");
-        try {
-            Pages.parse(visit.page(), file, text);
-        } catch (PageRefused refusal) {
-            return view(visit, text, seen, List.of(refusal.getMessage()), List.of());
-        }
-        keep(file, text);
-        return Reply.goTo(Address.of("/adapt", visit));
-    }
-
-    /** Under another name first, so that a page is there whole or not at all. */
-    private static void keep(Path file, String text) {
-        try {
-            Files.createDirectories(file.getParent());
-            Path part = Files.createTempFile(file.getParent(), "page", ".part");
-            Files.writeString(part, text);
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 
@@ -69,7 +56,7 @@ record AdaptAnswers(Notebook notebook) {
     }
 
     private Reply view(
-            Visit visit, String text, String seen, List<String> problems, List<Ran> failures) {
+            Visit visit, String text, Version seen, List<String> problems, List<Ran> failures) {
         return Reply.html(
                 Frame.ofVisit(
                         notebook,
@@ -85,7 +72,14 @@ record AdaptAnswers(Notebook notebook) {
                             problems.forEach(p -> html.element("pre", p, "class", "warning"));
                             failures.forEach(ran -> failure(html, ran));
                             html.open("form", "method", "post");
-                            html.single("input", "type", "hidden", "name", "seen", "value", seen);
+                            html.single(
+                                    "input",
+                                    "type",
+                                    "hidden",
+                                    "name",
+                                    "seen",
+                                    "value",
+                                    seen.digest());
                             html.open("label").text("The page’s text");
                             html.open("textarea", "name", "text", "spellcheck", "false");
                             html.text("\n" + text).close().close();

@@ -1,5 +1,6 @@
 package halfwidth.web;
 
+import halfwidth.adapt.AdaptedPages;
 import halfwidth.job.Change;
 import halfwidth.job.Filling;
 import halfwidth.job.Fingerprint;
@@ -33,6 +34,7 @@ final class Notebook implements AutoCloseable {
     private final Workshop workshop;
     private final String version;
     private final Desks desks;
+    private final AdaptedPages adapted;
     private final Map<String, Page> sound = new ConcurrentHashMap<>();
 
     Notebook(Job job, Pages shipped, Workshop workshop, String version) {
@@ -41,6 +43,7 @@ final class Notebook implements AutoCloseable {
         this.workshop = workshop;
         this.version = version;
         this.desks = new Desks(workshop);
+        this.adapted = new AdaptedPages(shipped.folder(), job.folder());
     }
 
     Job job() {
@@ -60,6 +63,11 @@ final class Notebook implements AutoCloseable {
     String key() {
         return Fingerprint.of(job.folder().toAbsolutePath().normalize().toString())
                 .substring(0, 16);
+    }
+
+    /** The job's own copies of pages. */
+    AdaptedPages adapted() {
+        return adapted;
     }
 
     /** The pages of the job, adapted ones before shipped ones. */

@@ -38,15 +38,7 @@ record ReviewView(
         html.open("main", "id", "sheet", "class", "review");
         parts.results();
         parts.plots();
-        boolean intro = true;
-        for (Part part : scene.page().parts()) {
-            if (part instanceof Part.Prose prose) {
-                parts.prose(prose, intro);
-            } else {
-                intro = false;
-                block(parts, part);
-            }
-        }
+        parts.body(part -> block(parts, part));
         html.element("h2", "Different from the shipped page");
         html.trusted(differences());
         signatures();
@@ -60,7 +52,7 @@ record ReviewView(
             parts.readings(readings);
         } else if (part instanceof Part.Steps steps) {
             parts.steps(steps);
-            library(steps);
+            called(steps);
         } else if (part instanceof Part.Checks checks) {
             example.parts(html).checks(checks);
         }
@@ -71,7 +63,7 @@ record ReviewView(
     }
 
     /** What the steps of a block call, each method once. */
-    private void library(Part.Steps block) {
+    private void called(Part.Steps block) {
         long end = block.line() + block.code().lines().count();
         Set<MethodSource> called = new LinkedHashSet<>();
         for (Ran ran : scene.sheet().run().steps()) {
@@ -83,7 +75,7 @@ record ReviewView(
     }
 
     private void method(MethodSource method) {
-        html.open("details", "class", "library");
+        html.open("details", "class", "method");
         html.element("summary", method.type() + ", " + method.signature());
         html.element("pre", method.documentation());
         html.open("pre", "tabindex", "0").element("code", method.source()).close().close().line();
