@@ -9,9 +9,8 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.net.BindException;
 import java.net.URI;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
@@ -50,7 +49,11 @@ final class OpenScreen implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        Job job = jobFolder == null ? demo() : Job.open(jobFolder);
+        Optional<DemoStation> demo =
+                jobFolder == null
+                        ? Optional.of(DemoStation.beside(notebooks.pages()))
+                        : Optional.empty();
+        Job job = demo.map(DemoStation::job).orElseGet(() -> Job.open(jobFolder));
         Screen screen = screen(job);
         CountDownLatch ended = new CountDownLatch(1);
         Runtime.getRuntime().addShutdownHook(new Thread(screen::close, "end"));
@@ -59,10 +62,14 @@ final class OpenScreen implements Callable<Integer> {
         out.println();
         out.println("    " + screen.address());
         out.println();
-        out.println("Values are kept in " + job.folder().toAbsolutePath());
+        out.println(
+                (demo.isPresent() ? "This is an invented station to try things on. " : "")
+                        + "Values are kept in "
+                        + job.folder().toAbsolutePath());
         out.println("End with Ctrl-C.");
         out.flush();
         browse(screen.address());
+        demo.ifPresent(this::compute);
         ended.await();
         return CommandLineProgram.RAN;
     }
@@ -96,14 +103,18 @@ final class OpenScreen implements Callable<Integer> {
         }
     }
 
-    /** A job for trying things out, in a folder of its own. */
-    private static Job demo() {
-        try {
-            Path folder = Files.createTempDirectory("halfwidth-demo-");
-            return Job.create(folder, Map.of("Station", "Demo (invented)", "Runway", "09"));
-        } catch (IOException e) {
-            throw new Refused("No folder for the demo can be made: " + e.getMessage());
-        }
+    /** Beside what the window does, which does not wait for it. */
+    private void compute(DemoStation demo) {
+        Thread thread =
+                new Thread(
+                        () -> {
+                            try (Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
+                                demo.compute(workshop);
+                            }
+                        },
+                        "demo");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     private void browse(String address) {

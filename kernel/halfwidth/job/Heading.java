@@ -13,7 +13,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
-/** The file {@code job.csv}: which station it is, by name and value. */
+/** The file {@code job.csv}: which station it is, by name and value. Lines with # are notes. */
 final class Heading {
     private static final String FILE = "job.csv";
     private static final String HELP =
@@ -27,7 +27,13 @@ final class Heading {
         if (!Files.isRegularFile(file)) {
             throw new JobRefused(file + " is not there; " + HELP);
         }
-        CSVFormat format = CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat format =
+                CSVFormat.DEFAULT
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .setCommentMarker('#')
+                        .get();
         Map<String, String> heading = new LinkedHashMap<>();
         try (CSVParser parser = CSVParser.parse(file, StandardCharsets.UTF_8, format)) {
             for (CSVRecord line : parser) {
