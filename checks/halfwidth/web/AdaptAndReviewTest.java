@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 @Tag("long")
 class AdaptAndReviewTest {
     private static final String PAGE = "lines/phase-constant";
-    private static final String ADAPT = "/adapt/" + PAGE + "?visit=";
+    private static final String TEXT = "/text/" + PAGE + "?visit=";
 
     private Served served;
     private Wire friend;
@@ -44,7 +44,7 @@ class AdaptAndReviewTest {
 
     private String change(String text, String seen) {
         return friend.post(
-                ADAPT,
+                TEXT,
                 "text="
                         + URLEncoder.encode(text, StandardCharsets.UTF_8)
                         + "&seen="
@@ -60,12 +60,12 @@ class AdaptAndReviewTest {
     void aChangeThatFailsNamesTheLineAndOneThatWorksIsKeptInTheJob() throws IOException {
         int line = (int) shipped.substring(0, shipped.indexOf("```java\n")).lines().count() + 2;
         assertEquals(303, Wire.status(change(with("double extra = nothing + 1;"), shipped)));
-        String failed = friend.get(ADAPT);
+        String failed = friend.get(TEXT);
         assertTrue(failed.contains("<p>Line " + line + ": "), failed);
         assertTrue(failed.contains("nothing"), failed);
         String right = with("double extra = 2 + 1; // 1");
         assertEquals(303, Wire.status(change(right, with("double extra = nothing + 1;"))));
-        assertFalse(friend.get(ADAPT).contains("class=\"failure\""));
+        assertFalse(friend.get(TEXT).contains("class=\"failure\""));
         assertEquals(right, Files.readString(adapted()));
         assertEquals(shipped, Files.readString(Served.NOTEBOOKS.resolve(PAGE + ".md")));
         String review = friend.get("/review/" + PAGE + "?visit=");

@@ -1,14 +1,21 @@
 package halfwidth.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.job.Visit;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WindowType;
+import org.openqa.selenium.print.PrintOptions;
 
 /** A technician at the fill-in view, in Chromium. */
 @ExtendWith(Browser.class)
@@ -94,5 +101,129 @@ class FillInTest {
         served.fill("transmit/feed-trim", "read");
         Browser.until("document.querySelector('#f-target').value === '1,234'");
         assertEquals("3.2 mm", value("#f-smallestCut"));
+    }
+
+    /** Lays a block on the clipboard and pastes it into the cell that has the focus. */
+    private static void paste(String block) {
+        Browser.run(
+                "const data = new DataTransfer();"
+                        + "data.setData('text/plain', arguments[0]);"
+                        + "document.activeElement.dispatchEvent(new ClipboardEvent('paste',"
+                        + " { clipboardData: data, bubbles: true, cancelable: true }));",
+                block);
+    }
+
+    private static void focus(int row, String column) {
+        Browser.run(
+                "document.querySelector("
+                        + "`[data-row=\"${arguments[0]}\"][data-column=\"${arguments[1]}\"]`)"
+                        + ".focus()",
+                row,
+                column);
+    }
+
+    private static String cell(int row, String column) {
+        return value("[data-row=\"%s\"][data-column=\"%s\"]".formatted(row, column));
+    }
+
+    @Test
+    void aPastedSweepKeepsItsMissingMarksAndTheirReasons() {
+        served.fill("sweep/ground-check", "pasted");
+        focus(1, "azimuth");
+        // As a spreadsheet copies it: tabs, a mark without readings, one whose tone side is
+        // missing.
+        paste("-35\t254 in the 90\t257 in the 90\n-25\t\t\n-20\t0.244\t246 in the 90\n");
+        Browser.untilShown("#count-sweep", "3 rows, 5 readings missing.");
+        assertEquals("", cell(2, "transmitter 1"));
+        assertEquals("246 in the 90", cell(3, "transmitter 2"));
+        focus(2, "transmitter 1");
+        type("lost mark", Keys.TAB);
+        Browser.until(
+                "document.querySelector('[data-row=\"2\"][placeholder=\"lost mark\"]')!==null");
+        assertTrue(journal().contains("lost mark"), journal());
+        // A column alone, with a blank line for the mark that cannot be read.
+        focus(1, "reference");
+        paste("254 in the 90\n\n244 in the 90\n\n267 in the 90\n");
+        Browser.untilShown("#count-sweep", "5 rows, ");
+        assertEquals("", cell(2, "reference"));
+        assertEquals("", cell(4, "reference"));
+        assertEquals("267 in the 90", cell(5, "reference"));
+        type(Keys.chord(Keys.CONTROL, "z"));
+        Browser.untilShown("#count-sweep", "3 rows, ");
+    }
+
+    @Test
+    void twoWindowsOnOneFieldNeverOverwriteEachOtherInSilence() {
+        served.fill("transmit/feed-trim", "two");
+        String first = Browser.driver().getWindowHandle();
+        Browser.driver().switchTo().newWindow(WindowType.TAB);
+        String second = Browser.driver().getWindowHandle();
+        served.fill("transmit/feed-trim", "two");
+        Browser.find("#f-target").sendKeys("0.7");
+        Browser.driver().switchTo().window(first);
+        Browser.find("#f-target").sendKeys("0.6", Keys.TAB);
+        Browser.until("document.querySelector('#f-target').dataset.seen === '0.6'");
+        Browser.driver().switchTo().window(second);
+        Browser.find("#f-target").sendKeys(Keys.TAB);
+        Browser.untilShown("#s-target", "it is “0.6” now. You typed “0.7”");
+        assertEquals("0.7", value("#f-target"));
+        Browser.find("#s-target [data-do=mine]").click();
+        Browser.until("document.querySelector('#f-target').dataset.seen === '0.7'");
+        Browser.driver().close();
+        Browser.driver().switchTo().window(first);
+        Browser.until("document.querySelector('#f-target').value === '0.7'");
+    }
+
+    @Test
+    void whatIsTypedWhileTheProgramIsStoppedIsEnteredWhenItRunsAgain() throws Exception {
+        try (Served stopped = Served.scratch()) {
+            stopped.fill("transmit/feed-trim", "stopped");
+            int port = stopped.port();
+            stopped.stop();
+            Browser.find("#f-target").sendKeys("0.4", Keys.TAB);
+            Browser.untilShown("#notice", "The program does not answer.");
+            assertFalse(stopped.journal().contains("0.4"), stopped.journal());
+            stopped.start(port);
+            Browser.untilShown("#notice", "Open the address that it printed");
+            assertEquals("0.4", value("#f-target"));
+            String window = Browser.driver().getWindowHandle();
+            Browser.driver().switchTo().newWindow(WindowType.TAB);
+            Browser.driver().get(stopped.key());
+            Browser.driver().close();
+            Browser.driver().switchTo().window(window);
+            Browser.until("document.querySelector('#f-target').dataset.seen === '0.4'");
+            assertTrue(stopped.journal().contains("0.4"), stopped.journal());
+            assertEquals("", Browser.text("#notice"));
+        }
+    }
+
+    @Test
+    void aScriptThatIsTypedStaysText() {
+        String script = "<img src=x onerror=\"document.title='taken'\">";
+        served.fill("record/facility-reference", "script");
+        Browser.find("#f-station").sendKeys(script, Keys.TAB);
+        Browser.untilShown("#s-station", "onerror");
+        served.fill("record/facility-reference", "script");
+        assertEquals(script, value("#f-station"));
+        assertFalse(Browser.driver().getTitle().contains("taken"));
+        served.open("/find?words=" + "%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E");
+        assertEquals(0L, Browser.run("return document.querySelectorAll('main img').length"));
+    }
+
+    @Test
+    void theRecordPrintsAsASheetOfItsOwn() {
+        served.fill("transmit/feed-trim", "print");
+        Browser.find("#f-frequency").sendKeys("110.30 MHz", Keys.TAB);
+        Browser.untilShown("#s-frequency", "110300000");
+        served.open(Address.of("/record", new Visit("transmit/feed-trim", "print")));
+        String pdf =
+                new String(
+                        Base64.getDecoder()
+                                .decode(Browser.driver().print(new PrintOptions()).getContent()),
+                        StandardCharsets.ISO_8859_1);
+        long pages = Pattern.compile("/Type\\s*/Page[^s]").matcher(pdf).results().count();
+        assertTrue(pages >= 1 && pages <= 4, pages + " pages");
+        assertTrue(Browser.text("body").contains("110300000"), "the record shows what was entered");
+        assertEquals(0L, Browser.run("return document.querySelectorAll('.bar').length"));
     }
 }

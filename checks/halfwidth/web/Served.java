@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.function.Consumer;
 
 /** The notebook of a scratch job, served for checks. */
 final class Served implements AutoCloseable {
@@ -23,9 +24,17 @@ final class Served implements AutoCloseable {
     }
 
     static Served scratch() {
+        return scratch(job -> {});
+    }
+
+    /** The same, with values entered before. */
+    static Served scratch(Consumer<Job> entering) {
         try {
             Path folder = Files.createTempDirectory("halfwidth-check-");
-            Job.create(folder, Map.of("Station", "North Field", "Runway", "09")).close();
+            try (Job job =
+                    Job.create(folder, Map.of("Station", "North Field", "Runway", "09"))) {
+                entering.accept(job);
+            }
             Served served = new Served(folder);
             served.start(0);
             return served;

@@ -71,6 +71,16 @@ public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
         new StepList(sheet, html, pictures).write(steps);
     }
 
+    /** What came of one step, without its code. */
+    public void outcome(Ran ran) {
+        StepList list = new StepList(sheet, html, pictures);
+        if (Plots.isPlot(ran)) {
+            view(ran);
+        } else {
+            list.outcome(ran.step(), ran.outcome());
+        }
+    }
+
     /** Checks with their sources. */
     public void checks(Part.Checks checks) {
         new CheckTable(sheet, html).write(checks);

@@ -72,7 +72,7 @@ record StepList(Sheet sheet, Html html, Pictures pictures) {
         }
     }
 
-    private void outcome(Step step, Outcome outcome) {
+    void outcome(Step step, Outcome outcome) {
         if (outcome instanceof Outcome.Done done) {
             new ShownValue(html).write(step, done.value());
             if (!done.printed().isBlank()) {

@@ -3,96 +3,148 @@ package halfwidth.web;
 import halfwidth.adapt.AdaptedPages;
 import halfwidth.adapt.ChangedElsewhere;
 import halfwidth.adapt.Draft;
-import halfwidth.adapt.PageText;
 import halfwidth.adapt.Version;
 import halfwidth.job.Visit;
 import halfwidth.page.Problem;
-import halfwidth.run.Outcome;
-import halfwidth.run.Run.Ran;
 import halfwidth.show.Html;
-import java.util.List;
+import java.util.stream.Collectors;
 
-/** The page's text to be changed by an engineer: the change is a copy in the job. */
+/** A page's steps and blocks to be changed one by one; what is kept is a copy in the job. */
 record AdaptAnswers(Notebook notebook) {
 
-    /** The text as it is in the file, even where it is no page, so that it can be mended. */
+    /** The view without the sheet, which has to be compiled first and then is sent for. */
     Reply page(Request request, Visit visit) {
-        Scene scene = notebook.scene(visit, Notebook.Effort.ANEW, List.of());
-        PageText text = notebook.adapted().draft(visit.page()).text();
-        return view(visit, text.toString(), text.version(), scene.remarks(), failures(scene));
-    }
-
-    /** Takes a changed text if it is a page and nobody else changed it meanwhile. */
-    Reply change(Request request, Visit visit) {
-        AdaptedPages adapted = notebook.adapted();
-        // A browser sends its own line ends, whatever the text had.
-        String text = request.form().get("text").replace("\r\n", "\n");
-        Version seen = new Version(request.form().get("seen"));
-        Draft draft = Draft.of(visit.page(), adapted.file(visit.page()), text);
-        if (draft.page().isEmpty()) {
-            List<String> problems = draft.problems().stream().map(Problem::toString).toList();
-            return view(visit, text, seen, problems, List.of());
+        if (notebook.adapted().draft(visit.page()).page().isEmpty()) {
+            // It can only be mended as a text.
+            return Reply.goTo(Address.of("/text", visit));
         }
-        try {
-            adapted.write(draft, seen);
-            return Reply.goTo(Address.of("/adapt", visit));
-        } catch (ChangedElsewhere meanwhile) {
-            return view(
-                    visit,
-                    text,
-                    adapted.version(visit.page()),
-                    List.of(
-                            "The page was changed meanwhile, in another window or editor. Your text"
-                                    + " is below and not taken over yet; take it over to replace"
-                                    + " the other."),
-                    List.of());
-        }
-    }
-
-    private static List<Ran> failures(Scene scene) {
-        return scene.sheet().run().steps().stream()
-                .filter(ran -> ran.outcome() instanceof Outcome.Failed)
-                .toList();
-    }
-
-    private Reply view(
-            Visit visit, String text, Version seen, List<String> problems, List<Ran> failures) {
         return Reply.html(
                 Frame.ofVisit(
                         notebook,
                         "/adapt",
                         visit,
                         html -> {
-                            html.open("main", "id", "sheet", "class", "adapt");
-                            html.element("h1", "Adapt " + visit.page());
-                            html.element(
-                                    "p",
-                                    "A change is kept as a copy in the job; the shipped page stays"
-                                            + " as it is.");
-                            problems.forEach(p -> html.element("pre", p, "class", "warning"));
-                            failures.forEach(ran -> failure(html, ran));
-                            html.open("form", "method", "post");
-                            html.single(
-                                    "input",
-                                    "type",
-                                    "hidden",
-                                    "name",
-                                    "seen",
-                                    "value",
-                                    seen.digest());
-                            html.open("label").text("The page’s text");
-                            html.open("textarea", "name", "text", "spellcheck", "false");
-                            html.text("\n" + text).close().close();
-                            html.element("button", "Take over");
-                            html.close().close().line();
+                            html.open("div", "id", "parts").open("main", "id", "sheet");
+                            html.element("p", "The sheet is being computed.", "class", "computing");
+                            html.close().close();
                         }));
     }
 
-    private static void failure(Html html, Ran ran) {
-        Outcome.Failed failed = (Outcome.Failed) ran.outcome();
-        html.open("div", "class", "failure");
-        html.element("p", "Line " + failed.line() + ": " + failed.reason());
-        html.open("pre").element("code", ran.step().code().strip()).close();
-        html.element("pre", failed.detail()).element("p", failed.advice()).close().line();
+    /** The sheet with its steps. */
+    Reply sheet(Request request, Visit visit) {
+        Draft draft = notebook.adapted().draft(visit.page());
+        if (draft.page().isEmpty()) {
+            throw new Refusal(409, "The page cannot be read; open its whole text to mend it.");
+        }
+        boolean example = isExample(request.form(), visit);
+        Scene scene = notebook.trial(draft.page().get(), visit, example);
+        Html content = new Html();
+        content.open(
+                "div",
+                "id",
+                "parts",
+                "data-version",
+                draft.text().version().digest(),
+                "data-with",
+                example ? "example" : "values");
+        scene.parts(content).top();
+        content.open("main", "id", "sheet", "class", "adapt");
+        about(content, visit, example);
+        scene.parts(content).results();
+        new AdaptView(scene, draft, content).write();
+        content.close().close();
+        return Reply.html(content.toString());
+    }
+
+    private void about(Html html, Visit visit, boolean example) {
+        html.element(
+                "p",
+                notebook.adapted().adapted(visit.page())
+                        ? "This is the job’s own copy of the page. The shipped one stays as it is."
+                        : "What you change here is kept as a copy in the job; the shipped page"
+                                + " stays.",
+                "class",
+                "small");
+        html.open("p", "class", "tools");
+        if (!notebook.job().values(visit).isEmpty()) {
+            String other = example ? "values" : "example";
+            html.element(
+                    "a",
+                    example ? "With the values of this visit" : "With the worked example",
+                    "href",
+                    Address.of("/adapt", visit) + Address.also("with", other));
+        }
+        html.element("a", "The page’s whole text", "href", Address.of("/text", visit));
+        html.close();
+    }
+
+    /** The values of the visit if it has any, and nobody asks for the others. */
+    private boolean isExample(Form form, Visit visit) {
+        return form.find("with")
+                .map("example"::equals)
+                .orElseGet(() -> notebook.job().values(visit).isEmpty());
+    }
+
+    /** What a change would come to; nothing is kept. */
+    Reply trial(Request request, Visit visit) {
+        Edit edit = Edit.of(request.form());
+        Draft before = unchanged(request.form(), visit);
+        Draft after = edit.on(before);
+        Html html = new Html();
+        TrialView view = new TrialView(edit, html);
+        if (after.page().isEmpty() || before.page().isEmpty()) {
+            view.refused(after.problems());
+            return Reply.html(html.toString());
+        }
+        boolean example = isExample(request.form(), visit);
+        view.ran(
+                notebook.trial(before.page().get(), visit, example),
+                notebook.trial(after.page().get(), visit, example));
+        return Reply.html(html.toString());
+    }
+
+    /** Keeps a change in the job's copy of the page. */
+    Reply keep(Request request, Visit visit) {
+        Edit edit = Edit.of(request.form());
+        Draft after = edit.on(unchanged(request.form(), visit));
+        if (after.page().isEmpty()) {
+            return Reply.text(
+                    409,
+                    after.problems().stream()
+                            .map(Problem::message)
+                            .collect(Collectors.joining("\n")));
+        }
+        try {
+            notebook.adapted().write(after, seen(request.form()));
+            return Reply.text(200, "line-" + edit.firstLine());
+        } catch (ChangedElsewhere meanwhile) {
+            throw changed();
+        }
+    }
+
+    private static Version seen(Form form) {
+        return new Version(form.get("seen"));
+    }
+
+    /** The page that the window shows. */
+    private Draft unchanged(Form form, Visit visit) {
+        AdaptedPages adapted = notebook.adapted();
+        Draft draft = adapted.draft(visit.page());
+        if (!draft.text().version().equals(seen(form))) {
+            throw changed();
+        }
+        return draft;
+    }
+
+    private static Refusal changed() {
+        return new Refusal(
+                409,
+                "The page was changed meanwhile, in another window or editor. What you typed is"
+                        + " kept here; load this view again to see the other change.");
+    }
+
+    /** The version of the page as it is now. */
+    Reply version(Request request, Visit visit) {
+        return Reply.text(200, notebook.adapted().version(visit.page()).digest());
     }
 }

@@ -24,8 +24,14 @@ final class Answers {
         AdaptAnswers adapting = new AdaptAnswers(notebook);
         looks.put("/review/", reviewing::page);
         looks.put("/adapt/", adapting::page);
+        TextAnswers texts = new TextAnswers(notebook);
+        looks.put("/text/", texts::page);
+        acts.put("/text/", texts::change);
+        acts.put("/adapt/", adapting::sheet);
+        acts.put("/try/", adapting::trial);
+        acts.put("/keep/", adapting::keep);
+        acts.put("/version/", adapting::version);
         acts.put("/sign/", reviewing::sign);
-        acts.put("/adapt/", adapting::change);
         acts.put("/fill/", filling::parts);
         acts.put("/enter/", filling::enter);
         acts.put("/read/", filling::read);

@@ -75,7 +75,10 @@ final class Frame {
         if (view.equals("review")) {
             html.single("link", "rel", "stylesheet", "href", "/own/difference.css");
         }
-        if (view.equals("fill") || view.equals("job")) {
+        if (view.equals("adapt")) {
+            html.single("link", "rel", "stylesheet", "href", "/own/editor.css");
+        }
+        if (List.of("fill", "adapt", "job").contains(view)) {
             html.element("script", "", "type", "module", "src", "/own/" + view + ".js");
         }
         html.close().line();
@@ -114,7 +117,9 @@ final class Frame {
             html.element(
                     "a",
                     VIEWS.get(view),
-                    view.equals(current) ? Marks.with(link, "aria-current", "page") : link);
+                    current.equals(view) || current.equals("/text") && view.equals("/adapt")
+                            ? Marks.with(link, "aria-current", "page")
+                            : link);
             html.close();
         }
         html.close().line();

@@ -141,6 +141,22 @@ final class Notebook implements AutoCloseable {
                 visit, sheet, run.isPresent(), Map.of(), remarks, "worked example", List.of());
     }
 
+    /**
+     * What a page comes to that is changed perhaps, with the values of a visit or those of its
+     * worked example. Nothing is kept, and the page as it is stays on its desk.
+     */
+    Scene trial(Page changed, Visit visit, boolean example) {
+        Filled filled =
+                example ? Filled.example(changed) : job.filled(changed, visit.name()).filled();
+        Run run = desks.of(trialDesk(changed.name())).run(filled);
+        return new Scene(
+                visit, sheet(filled, run), true, Map.of(), List.of(), "a trial", List.of());
+    }
+
+    private static String trialDesk(String page) {
+        return page + ", changed";
+    }
+
     private Sheet sheet(Filled filled, Run run) {
         byte[] text = filled.page().text().getBytes(StandardCharsets.UTF_8);
         return new Sheet(filled, run, job.heading(), Stamp.of(version, ZonedDateTime.now(), text));
@@ -215,11 +231,12 @@ final class Notebook implements AutoCloseable {
 
     /** What is going on at a page; empty if nothing is. */
     Optional<String> progress(String page) {
-        return desks.of(page).progress();
+        return desks.of(page).progress().or(() -> desks.of(trialDesk(page)).progress());
     }
 
     void stop(String page) {
         desks.of(page).stop();
+        desks.of(trialDesk(page)).stop();
     }
 
     @Override

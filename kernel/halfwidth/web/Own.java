@@ -17,6 +17,7 @@ final class Own {
                     "mark.svg", "image/svg+xml",
                     "job.js", SCRIPT,
                     "fill.js", SCRIPT,
+                    "adapt.js", SCRIPT,
                     "parts.js", SCRIPT,
                     "drafts.js", SCRIPT,
                     "grid.js", SCRIPT);
@@ -27,8 +28,11 @@ final class Own {
         if (name.equals("sheet.css")) {
             return Reply.of(STYLE, read(HtmlSheet.class, name));
         }
-        if (name.equals("difference.css")) {
+        if (name.equals("difference.css") || name.equals("editor.css")) {
             return Reply.of(STYLE, read(DifferenceTable.class, name));
+        }
+        if (name.equals("editor.js")) {
+            return Reply.of(SCRIPT, read(DifferenceTable.class, name));
         }
         String type = FILES.get(name);
         if (type == null) {

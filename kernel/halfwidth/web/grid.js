@@ -82,7 +82,7 @@ export function paste(text, input) {
   const column = cells(input.closest("tr")).indexOf(input);
   let row = input.closest("tr");
   const written = [];
-  for (const line of lines) {
+  lines.forEach((line, at) => {
     const typed = line.split("\t");
     typed.forEach((value, i) => {
       const cell = cells(row)[column + i];
@@ -91,12 +91,14 @@ export function paste(text, input) {
         written.push(cell);
       }
     });
-    grow(body);
-    if (!row.nextElementSibling && line !== lines[lines.length - 1]) {
-      break; // an empty line at the foot: nothing can follow it
+    if (at < lines.length - 1) {
+      if (!row.nextElementSibling) {
+        add(body); // below a blank line, too: a missing reading is one line of the block
+      }
+      row = row.nextElementSibling;
     }
-    row = row.nextElementSibling ?? row;
-  }
+  });
+  grow(body);
   return written;
 }
 

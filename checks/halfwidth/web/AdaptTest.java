@@ -1,0 +1,175 @@
+package halfwidth.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import halfwidth.job.Visit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+
+/** An engineer who changes steps where they stand, in Chromium. */
+@ExtendWith(Browser.class)
+@Tag("long")
+class AdaptTest {
+    private static final String PAGE = "site/lost-mark";
+
+    /** Beside the invented 0.031 and 0.018 of the worked example, to be seen at once. */
+    private static final String STEP = "double stepOfMine = 2.5 * 4; // m";
+
+    private Served served;
+    private String shipped;
+
+    @BeforeEach
+    void serve() throws IOException {
+        served = Served.scratch();
+        shipped = Files.readString(Served.NOTEBOOKS.resolve(PAGE + ".md"));
+        open();
+    }
+
+    @AfterEach
+    void end() {
+        served.close();
+    }
+
+    private void open() {
+        served.open(Address.of("/adapt", new Visit(PAGE, "")));
+        Browser.until("document.querySelector('.item.java') !== null");
+    }
+
+    private Path copy() {
+        return served.folder().resolve("pages").resolve(PAGE + ".md");
+    }
+
+    /** Presses a button of the item that holds some text, and returns the field that opens. */
+    private static WebElement field(String holding, String how) {
+        Browser.run(
+                "[...document.querySelectorAll('.item')].find(i =>"
+                        + " i.dataset.source.includes(arguments[0]))"
+                        + ".querySelector(`[data-how=\"${arguments[1]}\"]`).click()",
+                holding,
+                how);
+        return Browser.driver().switchTo().activeElement();
+    }
+
+    private static void untilTried() {
+        Browser.until(
+                "document.querySelector('.change .trial') !== null"
+                        + " && document.querySelector('#busy').hidden");
+    }
+
+    private static void keep() {
+        Browser.find(".change button[type=submit]").click();
+        Browser.until(
+                "document.querySelector('.change') === null"
+                        + " && document.querySelector('.item.java') !== null");
+    }
+
+    @Test
+    void aStepThatFailsSaysSoUnderItsLineAndOneThatWorksIsKeptInTheJob() throws IOException {
+        String first = firstStep();
+        WebElement field = field(first, "after");
+        field.sendKeys("double stepOfMine = 2.5 * nothing; // m");
+        untilTried();
+        Browser.untilShown(".step-editor-problems", "nothing");
+        assertEquals("true", field.getAttribute("aria-invalid"));
+        field.sendKeys(Keys.chord(Keys.CONTROL, "a"), STEP);
+        Browser.until("document.querySelectorAll('.step-editor-problems li').length === 0");
+        Browser.untilShown(".change .outcome", "10 m");
+        Browser.untilShown(".change .outcome", "No result of the page changes.");
+        assertFalse(Files.exists(copy()), "nothing is kept before it is said so");
+        keep();
+        assertEquals(shipped.replace(first + "\n", first + "\n" + STEP + "\n"), kept());
+        assertEquals(shipped, Files.readString(Served.NOTEBOOKS.resolve(PAGE + ".md")));
+        Browser.untilShown("main", "the job’s own copy");
+    }
+
+    private String kept() throws IOException {
+        return Files.readString(copy());
+    }
+
+    /** The first step of the page that stands on a line of its own and has a unit. */
+    private String firstStep() {
+        return shipped.lines()
+                .filter(line -> line.matches("double \\w+ = .*; // \\S+"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aChangedStepShowsWhichResultsMoveAndWhichChecksNoLongerHold() {
+        String step = firstStep();
+        String name = step.split(" ")[1];
+        WebElement field = field(step, "replace");
+        field.sendKeys(
+                Keys.chord(Keys.CONTROL, "a"),
+                "double " + name + " = 12345" + step.substring(step.indexOf(";")));
+        untilTried();
+        Browser.untilShown(".change .outcome", "What changes");
+        Browser.untilShown(".change .outcome", "Checks: ");
+        Browser.until("document.querySelector('.change .outcome .warning') !== null");
+    }
+
+    @Test
+    void whatWasTypedAndNotKeptIsThereAgainWhenTheViewIsOpenedAnew() {
+        field(firstStep(), "after").sendKeys(STEP);
+        untilTried();
+        open();
+        Browser.until("document.querySelector('.change textarea')?.value === arguments[0]", STEP);
+        Browser.untilShown(".change .outcome", "10 m");
+    }
+
+    @Test
+    void aPageChangedInAnotherEditorIsShownByItselfAndWhatIsTypedStays() throws IOException {
+        field(firstStep(), "after").sendKeys(STEP);
+        untilTried();
+        Files.createDirectories(copy().getParent());
+        Files.writeString(copy(), shipped.replaceFirst("# .*", "# Another title"));
+        Browser.untilShown("h1", "Another title");
+        Browser.until("document.querySelector('.change textarea')?.value === arguments[0]", STEP);
+    }
+
+    @Test
+    void anInputAndACheckAreAddedWhereTheyBelong() throws IOException {
+        String inputs = shipped.substring(shipped.indexOf("```csv inputs\n") + 14);
+        String lastRow = inputs.substring(0, inputs.indexOf("\n```"));
+        lastRow = lastRow.substring(lastRow.lastIndexOf('\n') + 1);
+        String row = "spareTape,m,number,3.5,0,10,A second tape";
+        field(lastRow, "after").sendKeys(row);
+        untilTried();
+        keep();
+        String check = "agrees(spareTape, 3.5, 1e-9); // typed above";
+        String anyCheck = shipped.substring(shipped.indexOf("```java check\n") + 14);
+        field(anyCheck.substring(0, anyCheck.indexOf('\n')), "after").sendKeys(check);
+        untilTried();
+        Browser.untilShown(".change .outcome", "hold.");
+        keep();
+        assertTrue(kept().contains(lastRow + "\n" + row + "\n"), kept());
+        assertTrue(kept().contains(check + "\n"), kept());
+    }
+
+    @Test
+    void aLineThatWouldEndTheBlockIsRefusedAtItsLine() {
+        field(firstStep(), "after").sendKeys("double a = 1; // m", Keys.ENTER, "```");
+        untilTried();
+        Browser.untilShown(".step-editor-problems", "would end the block");
+        assertFalse(Files.exists(copy()));
+    }
+
+    @Test
+    void markupInAPageStaysText() {
+        WebElement field = field(firstStep(), "after");
+        field.sendKeys("String s = \"<img src=x onerror=document.title='taken'>\";");
+        untilTried();
+        Browser.untilShown(".change .outcome", "<img src=x");
+        assertFalse(Browser.driver().getTitle().contains("taken"));
+    }
+}

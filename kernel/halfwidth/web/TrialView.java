@@ -1,0 +1,151 @@
+package halfwidth.web;
+
+import halfwidth.page.Problem;
+import halfwidth.run.Outcome;
+import halfwidth.run.Run.Ran;
+import halfwidth.show.Answer;
+import halfwidth.show.Html;
+import halfwidth.show.SheetParts;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** What a change of a page would come to, shown below the change while it is typed. */
+record TrialView(Edit edit, Html html) {
+
+    /** The text is no page: what is wrong with it, by line. */
+    void refused(List<Problem> problems) {
+        html.open("div", "class", "trial").open("ol", "class", "problems");
+        problems.forEach(problem -> problem(problem.line(), problem.message()));
+        html.close().close();
+    }
+
+    /**
+     * The page ran.
+     *
+     * @param before the page as it is
+     * @param after the page as changed, with the same values
+     */
+    void ran(Scene before, Scene after) {
+        html.open("div", "class", "trial").open("ol", "class", "problems");
+        for (Ran ran : after.sheet().run().steps()) {
+            if (isHere(ran) && ran.outcome() instanceof Outcome.Failed failed) {
+                problem(failed.line(), words(failed));
+            }
+        }
+        html.close();
+        here(after);
+        elsewhere(before, after);
+        results(before, after);
+        checks(after);
+        html.close();
+    }
+
+    private void problem(int line, String words) {
+        html.element("li", words, "data-line", Integer.toString(line));
+    }
+
+    private static String words(Outcome.Failed failed) {
+        return List.of(failed.reason(), failed.detail(), failed.advice()).stream()
+                .filter(text -> !text.isBlank())
+                .map(String::strip)
+                .collect(Collectors.joining(" "));
+    }
+
+    private boolean isHere(Ran ran) {
+        int line = ran.step().line();
+        return line >= edit.firstLine() && line <= edit.lastLine();
+    }
+
+    private void here(Scene after) {
+        SheetParts parts = after.parts(html);
+        after.sheet().run().steps().stream()
+                .filter(this::isHere)
+                .filter(ran -> !(ran.outcome() instanceof Outcome.Failed))
+                .forEach(parts::outcome);
+    }
+
+    /** Failures that the page did not have before. */
+    private void elsewhere(Scene before, Scene after) {
+        List<String> known =
+                before.sheet().run().steps().stream()
+                        .filter(ran -> ran.outcome() instanceof Outcome.Failed)
+                        .map(ran -> ran.step().code())
+                        .toList();
+        after.sheet().run().steps().stream()
+                .filter(ran -> !isHere(ran) && !known.contains(ran.step().code()))
+                .filter(ran -> ran.outcome() instanceof Outcome.Failed)
+                .forEach(
+                        ran -> {
+                            Outcome.Failed failed = (Outcome.Failed) ran.outcome();
+                            html.element(
+                                    "p",
+                                    "Then line %s fails: %s"
+                                            .formatted(failed.line(), words(failed)),
+                                    "class",
+                                    "warning");
+                        });
+    }
+
+    private void results(Scene before, Scene after) {
+        Map<String, Answer> was =
+                before.sheet().answers().stream()
+                        .collect(
+                                Collectors.toMap(
+                                        answer -> answer.result().name(), Function.identity()));
+        List<Answer> changed =
+                after.sheet().answers().stream()
+                        .filter(
+                                now ->
+                                        !Objects.equals(
+                                                words(now), words(was.get(now.result().name()))))
+                        .toList();
+        if (changed.isEmpty()) {
+            html.element("p", "No result of the page changes.", "class", "small");
+            return;
+        }
+        html.open("table", "class", "changes").element("caption", "What changes");
+        html.open("thead").open("tr");
+        List.of("Result", "Was", "Becomes")
+                .forEach(head -> html.element("th", head, "scope", "col"));
+        html.close().close().open("tbody");
+        for (Answer now : changed) {
+            html.open("tr").element("th", now.result().label(), "scope", "row");
+            html.element("td", words(was.get(now.result().name())));
+            html.element("td", words(now)).close();
+        }
+        html.close().close();
+    }
+
+    private static String words(Answer answer) {
+        if (answer == null || answer.value().isEmpty()) {
+            return "–";
+        }
+        return (answer.shownValue() + " " + answer.shownUnit()).strip();
+    }
+
+    /** With the worked example the page's own checks tell whether the change is meant. */
+    private void checks(Scene after) {
+        List<Ran> checks = after.sheet().run().checks();
+        List<Ran> broken =
+                checks.stream().filter(ran -> !(ran.outcome() instanceof Outcome.Done)).toList();
+        if (!checks.isEmpty()) {
+            html.element(
+                    "p",
+                    "Checks: %s of %s hold."
+                            .formatted(checks.size() - broken.size(), checks.size()),
+                    "class",
+                    broken.isEmpty() ? "small" : "warning");
+        }
+        for (Ran ran : broken) {
+            html.open("p", "class", "small").text("Line " + ran.step().line() + ": ");
+            html.element("code", ran.step().code().strip());
+            if (ran.outcome() instanceof Outcome.Failed failed) {
+                html.text(" – " + words(failed));
+            }
+            html.close();
+        }
+    }
+}
