@@ -31,8 +31,7 @@ final class Served implements AutoCloseable {
     static Served scratch(Consumer<Job> entering) {
         try {
             Path folder = Files.createTempDirectory("halfwidth-check-");
-            try (Job job =
-                    Job.create(folder, Map.of("Station", "North Field", "Runway", "09"))) {
+            try (Job job = Job.create(folder, Map.of("Station", "North Field", "Runway", "09"))) {
                 entering.accept(job);
             }
             Served served = new Served(folder);

@@ -30,7 +30,7 @@ final class Bench {
 
     private final Capture capture;
     private final IntConsumer at;
-    private final Optional<CompiledPages> pages = CompiledPages.besideProgram();
+    private final CompiledPages pages = CompiledPages.besideProgram();
 
     /** Made ahead for a page to come; null where there is none. */
     private Compiler compiler;
@@ -99,7 +99,7 @@ final class Bench {
     }
 
     private Optional<Program> compiledBefore(Script script) {
-        return pages.flatMap(kept -> kept.find(script));
+        return pages.find(script);
     }
 
     /** Compiles with a compiler of its own: what one page declares, no other may see. */
@@ -107,7 +107,7 @@ final class Bench {
         try (Compiler used = compiler == null ? new Compiler() : compiler) {
             compiler = null;
             Program compiled = used.compile(script);
-            pages.ifPresent(kept -> kept.keep(script, compiled));
+            pages.keep(script, compiled);
             return compiled;
         }
     }

@@ -10,19 +10,23 @@ import java.io.ObjectInputFilter;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * Pages compiled before, in a folder beside the packaged program, so that a page opens at once. A
- * page is found by a digest of all that its compilation rests on: its code, the imports, the
- * program's jar and the JVM; a page with one letter changed is another page. Values are not kept.
+ * Pages compiled before, in a folder beside the program, so that a page opens at once. A page is
+ * found by a digest of all that its compilation rests on: its code, the imports, the program and
+ * the JVM; a page with one letter changed is another page. Values are not kept.
  */
 final class CompiledPages {
     private static final ObjectInputFilter OURS =
@@ -30,20 +34,26 @@ final class CompiledPages {
                     "halfwidth.engine.*;halfwidth.run.*;halfwidth.formula.*;java.lang.*;java.util.*;!*");
 
     private final Path folder;
+    private byte[] program;
 
     private CompiledPages(Path folder) {
         this.folder = folder;
     }
 
-    /** The folder beside the program's jar; none where the program is not packaged. */
-    static Optional<CompiledPages> besideProgram() {
-        return program().map(jar -> new CompiledPages(jar.resolveSibling("compiled")));
+    /**
+     * The folder beside the program's jar; beside its classes where it is not packaged, which keeps
+     * them apart from those that go to the field.
+     */
+    static CompiledPages besideProgram() {
+        Path program = classPath().get(0);
+        String name = Files.isDirectory(program) ? "compiled-" + program.getFileName() : "compiled";
+        return new CompiledPages(program.resolveSibling(name));
     }
 
-    private static Optional<Path> program() {
-        String first = System.getProperty("java.class.path").split(File.pathSeparator)[0];
-        return Optional.of(Path.of(first).toAbsolutePath())
-                .filter(file -> file.toString().endsWith(".jar") && Files.isRegularFile(file));
+    private static List<Path> classPath() {
+        return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
+                .map(entry -> Path.of(entry).toAbsolutePath())
+                .toList();
     }
 
     static CompiledPages in(Path folder) {
@@ -81,22 +91,54 @@ final class CompiledPages {
         return folder.resolve(digest(script) + ".page");
     }
 
-    private static String digest(Script script) throws IOException {
+    private String digest(Script script) throws IOException {
         ByteArrayOutputStream all = new ByteArrayOutputStream();
         try (ObjectOutputStream out = new ObjectOutputStream(all)) {
             out.writeObject(script);
         }
         all.writeBytes(Prelude.IMPORTS.toString().getBytes(StandardCharsets.UTF_8));
         all.writeBytes(System.getProperty("java.vm.version").getBytes(StandardCharsets.UTF_8));
-        // The jar names its libraries with their versions. Not its time: copying changes that.
-        if (program().isPresent()) {
-            all.writeBytes(Files.readAllBytes(program().get()));
-        }
+        all.writeBytes(program());
         try {
             MessageDigest sha = MessageDigest.getInstance("SHA-256");
             return HexFormat.of().formatHex(sha.digest(all.toByteArray()));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every JDK has SHA-256", e);
+        }
+    }
+
+    /** What tells this program from another one. */
+    private byte[] program() throws IOException {
+        if (program == null) {
+            program = readProgram();
+        }
+        return program;
+    }
+
+    private static byte[] readProgram() throws IOException {
+        Path first = classPath().get(0);
+        if (Files.isRegularFile(first)) {
+            // The jar names its libraries with their versions. Not its time: copying changes that.
+            return Files.readAllBytes(first);
+        }
+        StringBuilder files = new StringBuilder();
+        for (Path entry : classPath()) {
+            if (!Files.exists(entry)) {
+                continue;
+            }
+            try (Stream<Path> all = Files.walk(entry)) {
+                all.sorted().forEach(file -> files.append(file).append(changed(file)));
+            }
+        }
+        return files.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String changed(Path file) {
+        try {
+            BasicFileAttributes is = Files.readAttributes(file, BasicFileAttributes.class);
+            return is.isRegularFile() ? " " + is.size() + " " + is.lastModifiedTime() + "\n" : "\n";
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 }

@@ -64,10 +64,12 @@ record FillAnswers(Notebook notebook) {
         new FillView(scene, content).write();
         Html html = new Html();
         html.open("div", "id", "parts", "data-hash", Fingerprint.of(content.toString()));
-        html.open("p", "class", "stands", "id", "stands", "data-part", "").text("This sheet: ");
+        html.open("section", "aria-label", "How it stands", "id", "stands", "data-part", "");
+        html.open("p", "class", "stands").text("This sheet: ");
         Marks.standing(html, scene.standing());
         html.close();
         scene.remarks().forEach(remark -> html.element("pre", remark, "class", "warning"));
+        html.close();
         return html.trusted(content.toString()).close().toString();
     }
 

@@ -20,7 +20,19 @@ record FillView(Scene scene, Html html) {
         html.open("section", "class", "entries", "aria-label", "Values");
         entries(parts);
         html.close();
-        html.open("div", "class", "answers", "id", "answers", "data-part", "");
+        // It scrolls by itself where it is longer than the window, by keyboard as well.
+        html.open(
+                "section",
+                "class",
+                "answers",
+                "id",
+                "answers",
+                "data-part",
+                "",
+                "aria-label",
+                "Results",
+                "tabindex",
+                "0");
         if (scene.ran()) {
             parts.results();
         } else {

@@ -143,12 +143,13 @@ final class Notebook implements AutoCloseable {
 
     /**
      * What a page comes to that is changed perhaps, with the values of a visit or those of its
-     * worked example. Nothing is kept, and the page as it is stays on its desk.
+     * worked example. Nothing is kept, and a changed page has a desk of its own.
      */
     Scene trial(Page changed, Visit visit, boolean example) {
         Filled filled =
                 example ? Filled.example(changed) : job.filled(changed, visit.name()).filled();
-        Run run = desks.of(trialDesk(changed.name())).run(filled);
+        boolean same = changed.equals(page(changed.name()));
+        Run run = desks.of(same ? changed.name() : trialDesk(changed.name())).run(filled);
         return new Scene(
                 visit, sheet(filled, run), true, Map.of(), List.of(), "a trial", List.of());
     }

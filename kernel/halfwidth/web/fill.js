@@ -67,10 +67,20 @@ async function sendDue() {
   }, () => now.forEach((where) => due.add(where)));
 }
 
-async function asking(action, otherwise = () => {}) {
+/** Sends for what is computed from what was entered, and shows that it is under way. */
+async function asking(action, otherwise) {
   document.getElementById("answers").setAttribute("aria-busy", "true");
   try {
-    await patiently(action());
+    await reached(() => patiently(action()), otherwise);
+  } finally {
+    document.getElementById("answers").removeAttribute("aria-busy");
+  }
+}
+
+/** Tells if the program is away, and when it is back. */
+async function reached(action, otherwise = () => {}) {
+  try {
+    await action();
     if (away) {
       away = false;
       tell("");
@@ -82,8 +92,6 @@ async function asking(action, otherwise = () => {}) {
     away = true;
     otherwise();
     tell(problem.message, "bad");
-  } finally {
-    document.getElementById("answers").removeAttribute("aria-busy");
   }
 }
 
@@ -311,7 +319,7 @@ async function look(always) {
   if (away) {
     flush();
   }
-  await asking(async () => {
+  await reached(async () => {
     const answer = await send("fill", [["seen", always ? "" : seen()]]);
     if (answer.status === 200 && !sending) {
       show(answer.text);
