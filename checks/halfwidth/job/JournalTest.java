@@ -57,13 +57,35 @@ class JournalTest {
                                 VISIT, new Finding("width", "4.08", "\u00b0", "0.01", "met")),
                         new Fact.Choice(VISIT, "taken", "pair 2"),
                         new Fact.Recorded(VISIT, "r.html", "abc"),
-                        new Fact.Signed(VISIT, "r.html", "abc", Fact.Role.CHECKED, "well,\nseen"),
+                        new Fact.Signed(
+                                VISIT,
+                                "r.html",
+                                "abc",
+                                Fact.Role.CHECKED,
+                                "R. V,\nB.",
+                                "well,\nseen"),
                         new Fact.Noted(new Visit("", ""), "a note on the whole job"));
         try (Job job = Job.open(folder)) {
             facts.forEach(job::state);
         }
         List<Fact> kept = linesNow().stream().map(Line::fact).toList();
         assertEquals(facts, kept.subList(4, kept.size()));
+    }
+
+    /** As lines were written before a signer's name had its own place. */
+    @Test
+    void readsAnOldSignatureAsByWhomItsLineIs() throws IOException {
+        String cells =
+                "5,0,2026-06-12T10:31:00Z,\"A. Example, Jr\",checked,sweep/width,pair 3,r.html,"
+                        + ",,,abc,,,,seen";
+        String text = Files.readString(file).stripTrailing();
+        byte[] bytes = cells.getBytes(StandardCharsets.UTF_8);
+        rewrite(text + "\n" + cells + new Chain().end(Chain.last(text), bytes) + "\n");
+        assertEquals(
+                new Fact.Signed(
+                        VISIT, "r.html", "abc", Fact.Role.CHECKED, "A. Example, Jr", "seen"),
+                linesNow().get(4).fact());
+        assertEquals(List.of(), Job.readOnly(folder).warnings());
     }
 
     @Test

@@ -246,9 +246,10 @@ class RecordTest {
     @Test
     void saysWhoSignedAndThatItWasChangedSince() throws IOException {
         Path signed = RecordFile.write(job, sheet(), "pair 3");
-        Signatures.sign(job, signed, Fact.Role.PREPARED, "windy");
+        Signatures.sign(job, signed, Fact.Role.PREPARED, "R. Viewer", "windy");
         Signatures.Signature first = Signatures.of(job, signed).get(0);
         assertEquals("windy", first.signed().remark());
+        assertEquals("R. Viewer", first.signed().by());
         assertFalse(first.changed());
         assertTrue(Signatures.isAsWritten(job, signed));
         Files.writeString(signed, Files.readString(signed).replace("North Field", "South Field"));
@@ -257,9 +258,22 @@ class RecordTest {
         String refusal =
                 assertThrows(
                                 RecordRefused.class,
-                                () -> Signatures.sign(job, signed, Fact.Role.CHECKED, ""))
+                                () -> Signatures.sign(job, signed, Fact.Role.CHECKED, "R", ""))
                         .getMessage();
         assertTrue(refusal.contains("changed after it was written"), refusal);
+    }
+
+    @Test
+    void signsNoneThatItsJobDoesNotKnow() throws IOException {
+        Path foreign = Files.copy(record, record.resolveSibling("foreign.html"));
+        assertFalse(Signatures.isKnown(job, foreign));
+        assertTrue(Signatures.isKnown(job, record));
+        String refusal =
+                assertThrows(
+                                RecordRefused.class,
+                                () -> Signatures.sign(job, foreign, Fact.Role.CHECKED, "R", ""))
+                        .getMessage();
+        assertTrue(refusal.contains("is not in the journal of its job"), refusal);
     }
 
     @Test

@@ -85,14 +85,20 @@ final class LineReader {
             case "source" -> new Fact.Choice(of, name, understood);
             case "record" -> new Fact.Recorded(of, name, understood);
             case "note" -> new Fact.Noted(of, remark);
-            default ->
-                    new Fact.Signed(
-                            of,
-                            name,
-                            understood,
-                            Fact.Role.valueOf(kind.toUpperCase(Locale.ROOT)),
-                            remark);
+            default -> signed(of, cells);
         };
+    }
+
+    /** Lines of before there was a name of its own were signed by whom the line is by. */
+    private static Fact signed(Visit visit, CSVRecord cells) {
+        String by = cells.get(10).isEmpty() ? cells.get(3) : cells.get(10);
+        return new Fact.Signed(
+                visit,
+                plain(cells.get(7)),
+                plain(cells.get(11)),
+                Fact.Role.valueOf(cells.get(4).toUpperCase(Locale.ROOT)),
+                plain(by),
+                plain(cells.get(15)));
     }
 
     private static Fact value(Visit visit, CSVRecord cells) {

@@ -90,7 +90,18 @@ final class LineText {
         }
         if (fact instanceof Fact.Signed signed) {
             String kind = signed.role().words();
-            return brief(kind, fact, signed.file(), signed.digest(), signed.remark());
+            return row(
+                    kind,
+                    fact,
+                    signed.file(),
+                    "",
+                    "",
+                    signed.by(),
+                    signed.digest(),
+                    "",
+                    "",
+                    "",
+                    signed.remark());
         }
         return brief("note", fact, "", "", ((Fact.Noted) fact).text());
     }
