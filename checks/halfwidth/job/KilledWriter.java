@@ -64,6 +64,7 @@ public final class KilledWriter {
                         "-Xshare:auto",
                         "-XX:TieredStopAtLevel=1",
                         "-XX:+UseSerialGC",
+                        "-XX:-UsePerfData",
                         "-cp",
                         System.getProperty("java.class.path"),
                         "halfwidth.job.StreamingWriter",

@@ -277,6 +277,20 @@ class RecordTest {
     }
 
     @Test
+    void saysThatItCannotBeWrittenAndNotesNone() throws IOException {
+        try (Job other = Job.create(folder.resolve("full"), Map.of())) {
+            Files.writeString(folder.resolve("full/records"), "a file where the folder would be");
+            String refusal =
+                    assertThrows(
+                                    RecordRefused.class,
+                                    () -> RecordFile.write(other, sheet(), "pair 3"))
+                            .getMessage();
+            assertTrue(refusal.contains("records cannot be written"), refusal);
+            assertEquals(0, other.last());
+        }
+    }
+
+    @Test
     void refusesWhatIsNoRecord() throws IOException {
         Path other = folder.resolve("other.html");
         Files.write(other, "<p>not</p>".getBytes(StandardCharsets.UTF_8));
