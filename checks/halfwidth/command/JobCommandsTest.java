@@ -89,6 +89,14 @@ class JobCommandsTest {
         assertTrue(verified.out().contains("unchanged"), verified.out());
         assertTrue(verified.out().contains("all 1 results equal"), verified.out());
         assertTrue(verified.out().contains("checked by A. Nother"), verified.out());
+        Path journal = scratch.folder().resolve("job/journal.csv");
+        byte[] whole = Files.readAllBytes(journal);
+        Files.delete(journal);
+        Program older = Program.here("verify", record);
+        assertEquals(1, older.status(), older.out());
+        assertTrue(older.out().contains("NOT in the journal of this job"), older.out());
+        assertTrue(older.err().contains("is not in journal.csv any more"), older.err());
+        Files.write(journal, whole);
         Files.writeString(record(), Files.readString(record()).replace("North", "South"));
         Program changed = Program.here("verify", record);
         assertEquals(1, changed.status());

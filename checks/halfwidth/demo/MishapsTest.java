@@ -89,5 +89,6 @@ class MishapsTest {
         assertFalse(latest.isBefore(Sweeping.DRIFT_BEGINS), page.words("drifts"));
         // Checks are half a year apart, so the day is known to about that.
         assertTrue(latest.isBefore(earliest.plusMonths(18)), page.words("drifts"));
+        assertEquals("none", page.words("atChange"), "the later drift is no step at that day");
     }
 }

@@ -99,15 +99,19 @@ class JournalLawsTest {
             throws IOException {
         Path folder = written(blocks);
         byte[] whole = Files.readAllBytes(folder.resolve("journal.csv"));
-        List<Line> lines = JournalText.read(whole).lines();
+        List<Line> lines = JournalText.read(whole, List.of()).lines();
+        List<JournalEnd> end = EndFile.read(folder.resolve("journal.csv"));
+        assertEquals(lines.size(), end.get(0).number());
         for (int length = 0; length <= whole.length; length++) {
-            JournalText torn = JournalText.read(Arrays.copyOf(whole, length));
+            JournalText torn = JournalText.read(Arrays.copyOf(whole, length), List.of());
             int count = torn.lines().size();
             assertEquals(lines.subList(0, count), torn.lines());
             assertTrue(count == 0 || torn.lines().get(count - 1).more() == 0, "at " + length);
             assertEquals(List.of(), torn.warnings(), "a tear is no alteration, at " + length);
             assertTrue(torn.whole() <= length);
             assertEquals(wholeBlocks(whole, lines, length), count, "at " + length);
+            JournalText after = JournalText.read(Arrays.copyOf(whole, length), end);
+            assertEquals(count < lines.size(), !after.missing().isEmpty(), "at " + length);
         }
         delete(folder);
     }
@@ -131,11 +135,11 @@ class JournalLawsTest {
             throws IOException {
         Path folder = written(blocks);
         byte[] whole = Files.readAllBytes(folder.resolve("journal.csv"));
-        JournalText before = JournalText.read(whole);
+        JournalText before = JournalText.read(whole, List.of());
         for (int i = 0; i < whole.length; i++) {
             byte[] changed = whole.clone();
             changed[i] ^= mask == 0 ? 1 : mask;
-            JournalText after = JournalText.read(changed);
+            JournalText after = JournalText.read(changed, List.of());
             boolean noticed = !after.warnings().isEmpty() || after.whole() < changed.length;
             assertTrue(noticed, "byte " + i);
             assertTrue(before.lines().containsAll(after.lines()), "and never believed, byte " + i);

@@ -57,13 +57,35 @@ class JournalTest {
                                 VISIT, new Finding("width", "4.08", "\u00b0", "0.01", "met")),
                         new Fact.Choice(VISIT, "taken", "pair 2"),
                         new Fact.Recorded(VISIT, "r.html", "abc"),
-                        new Fact.Signed(VISIT, "r.html", "abc", Fact.Role.CHECKED, "well,\nseen"),
+                        new Fact.Signed(
+                                VISIT,
+                                "r.html",
+                                "abc",
+                                Fact.Role.CHECKED,
+                                "R. V,\nB.",
+                                "well,\nseen"),
                         new Fact.Noted(new Visit("", ""), "a note on the whole job"));
         try (Job job = Job.open(folder)) {
             facts.forEach(job::state);
         }
         List<Fact> kept = linesNow().stream().map(Line::fact).toList();
         assertEquals(facts, kept.subList(4, kept.size()));
+    }
+
+    /** As lines were written before a signer's name had its own place. */
+    @Test
+    void readsAnOldSignatureAsByWhomItsLineIs() throws IOException {
+        String cells =
+                "5,0,2026-06-12T10:31:00Z,\"A. Example, Jr\",checked,sweep/width,pair 3,r.html,"
+                        + ",,,abc,,,,seen";
+        String text = Files.readString(file).stripTrailing();
+        byte[] bytes = cells.getBytes(StandardCharsets.UTF_8);
+        rewrite(text + "\n" + cells + new Chain().end(Chain.last(text), bytes) + "\n");
+        assertEquals(
+                new Fact.Signed(
+                        VISIT, "r.html", "abc", Fact.Role.CHECKED, "A. Example, Jr", "seen"),
+                linesNow().get(4).fact());
+        assertEquals(List.of(), Job.readOnly(folder).warnings());
     }
 
     @Test
@@ -134,20 +156,25 @@ class JournalTest {
 
     @Test
     void setsATornEndAsideAndLosesNothingBeforeIt() throws IOException {
+        String ends = Files.readString(folder.resolve("journal-end.csv"));
+        try (Job job = Job.open(folder)) {
+            job.state(new Fact.Noted(VISIT, "never acknowledged"));
+        }
+        Files.writeString(folder.resolve("journal-end.csv"), ends);
         byte[] whole = Files.readAllBytes(file);
         byte[] torn = Arrays.copyOf(whole, whole.length - 20);
         Files.write(file, torn);
-        assertEquals(3, linesNow().size());
+        assertEquals(4, linesNow().size());
         try (Job job = Job.open(folder)) {
             String said = job.warnings().get(0);
             assertTrue(said.contains("torn off") && said.contains("journal-torn-1.txt"), said);
             job.state(new Fact.Noted(VISIT, "after"));
         }
         byte[] aside = Files.readAllBytes(folder.resolve("journal-torn-1.txt"));
-        String file4 = new String(whole, StandardCharsets.UTF_8).lines().toList().get(4);
+        String file5 = new String(whole, StandardCharsets.UTF_8).lines().toList().get(5);
         assertEquals(
-                file4.substring(0, file4.length() - 19), new String(aside, StandardCharsets.UTF_8));
-        assertEquals(List.of(1L, 2L, 3L, 4L), linesNow().stream().map(Line::number).toList());
+                file5.substring(0, file5.length() - 19), new String(aside, StandardCharsets.UTF_8));
+        assertEquals(List.of(1L, 2L, 3L, 4L, 5L), linesNow().stream().map(Line::number).toList());
         assertEquals(List.of(), Job.readOnly(folder).warnings(), "said once, when it was found");
     }
 
@@ -157,15 +184,85 @@ class JournalTest {
         rewrite(String.join("\n", lines.subList(0, 3)) + "\n");
         assertEquals(1, linesNow().size(), "the first cell of a block of two is no block");
         try (Job job = Job.open(folder)) {
-            assertEquals(1, job.warnings().size());
+            assertEquals(2, job.warnings().size(), "the block, and that it had been on disk");
             assertEquals(1, job.last());
         }
         assertEquals(lines.get(2) + "\n", Files.readString(folder.resolve("journal-torn-1.txt")));
     }
 
+    /** Whole lines at the end leave nothing in the journal itself to notice them by. */
+    @Test
+    void noticesThatItsEndWasCutOffUntilItIsPutBack() throws IOException {
+        String whole = Files.readString(file);
+        List<String> lines = whole.lines().toList();
+        rewrite(String.join("\n", lines.subList(0, 4)) + "\n");
+        assertEndIsMissing(4, Job.readOnly(folder));
+        try (Job job = Job.open(folder)) {
+            assertEndIsMissing(4, job);
+            assertEquals(3, job.last());
+            job.state(new Fact.Noted(VISIT, "work goes on"));
+        }
+        assertEndIsMissing(4, Job.readOnly(folder));
+        try (Job job = Job.open(folder)) {
+            job.state(new Fact.Noted(VISIT, "and on"));
+        }
+        assertEndIsMissing(4, Job.readOnly(folder));
+        rewrite(whole);
+        assertEndIsMissing(5, Job.readOnly(folder));
+        Files.delete(folder.resolve("journal-end.csv"));
+        assertEquals(List.of(), Job.readOnly(folder).warnings());
+    }
+
+    private static void assertEndIsMissing(int line, Job job) {
+        assertEquals(1, job.warnings().size(), job.warnings().toString());
+        String said = job.warnings().get(0);
+        assertTrue(said.startsWith("line " + line + " was on disk and is not in"), said);
+    }
+
+    @Test
+    void noticesThatItWasDeletedOrEmptied() throws IOException {
+        rewrite("");
+        assertEndIsMissing(4, Job.readOnly(folder));
+        Files.delete(file);
+        assertEndIsMissing(4, Job.readOnly(folder));
+    }
+
+    @Test
+    void saysThatATornBlockHadBeenOnDisk() throws IOException {
+        byte[] whole = Files.readAllBytes(file);
+        Files.write(file, Arrays.copyOf(whole, whole.length - 20));
+        try (Job job = Job.open(folder)) {
+            assertEquals(2, job.warnings().size(), job.warnings().toString());
+            assertTrue(
+                    job.warnings().get(1).startsWith("the end of journal.csv was torn off; its"));
+        }
+    }
+
+    /** Killed between a line and the note of it, or with the note half written. */
+    @Test
+    void takesAnEndThatIsBehindOrUnreadableForNoAlarm() throws IOException {
+        Path ends = folder.resolve("journal-end.csv");
+        String before = Files.readString(ends);
+        try (Job job = Job.open(folder)) {
+            job.state(new Fact.Noted(VISIT, "after"));
+        }
+        for (int length = 0; length <= before.length(); length++) {
+            Files.writeString(ends, before.substring(0, length));
+            assertEquals(List.of(), Job.readOnly(folder).warnings());
+        }
+        Files.delete(ends);
+        Files.createDirectory(ends);
+        try (Job job = Job.open(folder)) {
+            job.state(new Fact.Noted(VISIT, "is kept all the same"));
+        }
+        assertEquals(6, linesNow().size());
+        assertEquals(List.of(), Job.readOnly(folder).warnings());
+    }
+
     @Test
     void startsAnewWhereTheFirstWriteWasTorn() throws IOException {
         rewrite("number,mo");
+        Files.delete(folder.resolve("journal-end.csv"));
         try (Job job = Job.open(folder)) {
             assertEquals(0, job.last());
             job.undo(Optional.empty());

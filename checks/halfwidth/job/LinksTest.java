@@ -168,6 +168,29 @@ class LinksTest {
     }
 
     @Test
+    void isOutOfDateWhereTheArraysFileWasChanged() throws IOException {
+        Page page =
+                Pages.parse(
+                        "a/array",
+                        Path.of("a/array.md"),
+                        FIRST.text().replace("remark,,text,none", "remark,,array,nine-uneven"));
+        pages = JobPages.written(folder.resolve("pages"), page);
+        Path file = folder.resolve("own.csv");
+        String text = Files.readString(Path.of("datasets/arrays/nine-uneven.csv"));
+        Files.writeString(file, text);
+        type(page, "", "3");
+        job.enter(page, "", List.of(Change.to(Place.input("remark"), file.toString())));
+        run(page, "");
+        assertEquals("ran", stands(page, ""));
+        Files.writeString(file, text.replace("name,", "name,More of "));
+        assertEquals("out of date", stands(page, ""));
+        Files.delete(file);
+        assertEquals("out of date", stands(page, ""));
+        Files.writeString(file, text.replace("\n", "\r\n"));
+        assertEquals("ran", stands(page, ""), "other line ends are no change");
+    }
+
+    @Test
     void tellsHowAVisitStands() {
         assertEquals("not started", stands(FIRST, ""));
         type(FIRST, "", "1");

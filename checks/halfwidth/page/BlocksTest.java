@@ -102,6 +102,7 @@ class BlocksTest {
             quoteCharacter = '~',
             value = {
                 "azimuth [°];        azimuth [furlong];  column azimuth [furlong] is no heading",
+                "azimuth [°];        azimuth [array];    column azimuth [array] is no heading",
                 "azimuth [°];        azimuth [];         column azimuth [] is no heading",
                 "azimuth [°];        azimuth [°;         is no heading; expected a name with its unit",
                 "azimuth [°];        [°];                column [°] is no heading",

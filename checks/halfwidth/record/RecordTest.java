@@ -65,6 +65,27 @@ class RecordTest {
                     first,,,,,First mark
                     ```
                     """);
+    private static final Page ARRAY =
+            Pages.parse(
+                    "trial/array",
+                    Path.of("trial/array.md"),
+                    """
+                    # Array
+
+                    ```csv inputs
+                    name,unit,kind,example,label
+                    feeds,,array,fourteen-two-carrier,Array
+                    ```
+
+                    ```java
+                    int elements = feeds.model().positions().size();
+                    ```
+
+                    ```csv results
+                    name,unit,decimals,label
+                    elements,1,0,Elements
+                    ```
+                    """);
     private static Workshop workshop;
     @TempDir private static Path folder;
     private static Path record;
@@ -94,8 +115,12 @@ class RecordTest {
     }
 
     private static Sheet sheet() {
-        Filled filled = job.filled(PAGE, "pair 3").filled();
-        try (OpenPage open = workshop.open(Script.of(PAGE))) {
+        return sheet(PAGE, "pair 3");
+    }
+
+    private static Sheet sheet(Page page, String visit) {
+        Filled filled = job.filled(page, visit).filled();
+        try (OpenPage open = workshop.open(Script.of(page))) {
             return new Sheet(
                     filled,
                     open.run(Values.of(filled)),
@@ -120,6 +145,37 @@ class RecordTest {
         assertTrue(verified.holds());
         assertTrue(verified.exact());
         assertEquals(3, verified.results());
+    }
+
+    /** As on another machine: the array's file is not there, or another one under its name. */
+    @Test
+    void comesOutAgainWithoutTheFileOfItsArray() throws IOException {
+        Path file = folder.resolve("own array.csv");
+        Files.copy(Path.of("datasets/arrays/nine-uneven.csv"), file);
+        job.enter(ARRAY, "", List.of(Change.to(Place.input("feeds"), file.toString())));
+        Path written = RecordFile.write(job, sheet(ARRAY, ""), "");
+        Files.copy(
+                Path.of("datasets/arrays/ten-one-carrier.csv"),
+                file,
+                java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        assertEquals(List.of(), Verification.of(written, workshop).differences());
+        Files.delete(file);
+        Verification verified = Verification.of(written, workshop);
+        assertTrue(verified.holds());
+        assertTrue(Files.readString(RecordFile.csv(written)).contains("elements,9,"));
+        assertTrue(verified.exact());
+    }
+
+    @Test
+    void refusesARecordThatHoldsTheNameOfAnArrayAlone() throws IOException {
+        job.enter(ARRAY, "by name", List.of(Change.to(Place.input("feeds"), "nine-uneven")));
+        Path written = RecordFile.write(job, sheet(ARRAY, "by name"), "by name");
+        String text = Files.readString(written).replace("id=\"array-feeds\"", "id=\"lost\"");
+        Path edited = Files.writeString(folder.resolve("by-name.html"), text);
+        String refusal =
+                assertThrows(RecordRefused.class, () -> Verification.of(edited, workshop))
+                        .getMessage();
+        assertTrue(refusal.contains("name of the array file nine-uneven, and not"), refusal);
     }
 
     @Test
@@ -190,9 +246,10 @@ class RecordTest {
     @Test
     void saysWhoSignedAndThatItWasChangedSince() throws IOException {
         Path signed = RecordFile.write(job, sheet(), "pair 3");
-        Signatures.sign(job, signed, Fact.Role.PREPARED, "windy");
+        Signatures.sign(job, signed, Fact.Role.PREPARED, "R. Viewer", "windy");
         Signatures.Signature first = Signatures.of(job, signed).get(0);
         assertEquals("windy", first.signed().remark());
+        assertEquals("R. Viewer", first.signed().by());
         assertFalse(first.changed());
         assertTrue(Signatures.isAsWritten(job, signed));
         Files.writeString(signed, Files.readString(signed).replace("North Field", "South Field"));
@@ -201,9 +258,36 @@ class RecordTest {
         String refusal =
                 assertThrows(
                                 RecordRefused.class,
-                                () -> Signatures.sign(job, signed, Fact.Role.CHECKED, ""))
+                                () -> Signatures.sign(job, signed, Fact.Role.CHECKED, "R", ""))
                         .getMessage();
         assertTrue(refusal.contains("changed after it was written"), refusal);
+    }
+
+    @Test
+    void signsNoneThatItsJobDoesNotKnow() throws IOException {
+        Path foreign = Files.copy(record, record.resolveSibling("foreign.html"));
+        assertFalse(Signatures.isKnown(job, foreign));
+        assertTrue(Signatures.isKnown(job, record));
+        String refusal =
+                assertThrows(
+                                RecordRefused.class,
+                                () -> Signatures.sign(job, foreign, Fact.Role.CHECKED, "R", ""))
+                        .getMessage();
+        assertTrue(refusal.contains("is not in the journal of its job"), refusal);
+    }
+
+    @Test
+    void saysThatItCannotBeWrittenAndNotesNone() throws IOException {
+        try (Job other = Job.create(folder.resolve("full"), Map.of())) {
+            Files.writeString(folder.resolve("full/records"), "a file where the folder would be");
+            String refusal =
+                    assertThrows(
+                                    RecordRefused.class,
+                                    () -> RecordFile.write(other, sheet(), "pair 3"))
+                            .getMessage();
+            assertTrue(refusal.contains("records cannot be written"), refusal);
+            assertEquals(0, other.last());
+        }
     }
 
     @Test

@@ -3,6 +3,7 @@ package halfwidth.value;
 import static halfwidth.value.Refusals.assertRefused;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import halfwidth.localizer.array.NamedArray;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,16 +19,18 @@ class ArrayEntryTest {
     @Test
     void understandsAShippedOneAndAFile() throws IOException {
         assertEquals(
-                new Entry(" nine-uneven ", "nine-uneven", "nine-uneven"),
+                new Entry(" nine-uneven ", NamedArray.of("nine-uneven"), "nine-uneven"),
                 Entry.read(ARRAY, "", " nine-uneven "));
         Path file = folder.resolve("own array.csv");
         Files.copy(Path.of("datasets/arrays/nine-uneven.csv"), file);
-        assertEquals(file.toString(), Entry.read(OR_NONE, "", file.toString()).value());
+        Entry entry = Entry.read(OR_NONE, "", file.toString());
+        assertEquals(NamedArray.of(file.toString()), entry.value());
+        assertEquals(file.toString(), entry.understood());
     }
 
     @Test
     void understandsNoneOnlyWhereThereMayBeNone() {
-        assertEquals("none", Entry.read(OR_NONE, "", "None").value());
+        assertEquals(NamedArray.NONE, Entry.read(OR_NONE, "", "None").value());
         assertRefused(ARRAY, "", "none", "array \"none\" must be one of the shipped");
         assertRefused(OR_NONE, "", "nome", "type another array, or none");
     }

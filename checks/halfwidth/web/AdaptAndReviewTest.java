@@ -116,8 +116,11 @@ class AdaptAndReviewTest {
         assertTrue(page.contains("<summary>halfwidth.localizer."), page);
         String form = "name=R.+Viewer&remark=step+%3Ci%3E+checked";
         assertEquals(303, Wire.status(friend.post("/sign/" + PAGE + "?visit=", form)));
-        assertTrue(friend.get(review).contains("checked: R. Viewer: step &lt;i&gt; checked"));
-        assertTrue(served.journal().contains("R. Viewer: step <i> checked"), served.journal());
+        String signed = friend.get(review);
+        assertTrue(signed.contains("checked: R. Viewer, "), signed);
+        assertTrue(signed.contains("step &lt;i&gt; checked"), signed);
+        assertTrue(served.journal().contains(",R. Viewer,"), served.journal());
+        assertTrue(served.journal().contains(",step <i> checked,"), served.journal());
         try (var records = Files.list(served.folder().resolve("records"))) {
             List<String> names = records.map(file -> file.getFileName().toString()).toList();
             assertTrue(names.stream().anyMatch(name -> name.endsWith(".html")), names.toString());

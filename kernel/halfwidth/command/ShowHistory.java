@@ -79,7 +79,8 @@ final class ShowHistory implements Callable<Integer> {
             return "record " + recorded.file();
         }
         if (fact instanceof Fact.Signed signed) {
-            return signed.role().words() + " " + signed.file() + ". " + signed.remark();
+            String remark = signed.remark().isEmpty() ? "" : ": " + signed.remark();
+            return signed.role().words() + " " + signed.file() + " by " + signed.by() + remark;
         }
         return ((Fact.Noted) fact).text();
     }

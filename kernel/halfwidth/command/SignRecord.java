@@ -54,7 +54,7 @@ final class SignRecord implements Callable<Integer> {
                                                         + " is not in the folder records of a job;"
                                                         + " sign it there."));
         try (Job job = JobFolder.warned(Job.open(folder, name), spec.commandLine().getErr())) {
-            Signatures.sign(job, record, role, remark);
+            Signatures.sign(job, record, role, name, remark);
             spec.commandLine().getOut().printf("Signed as %s by %s%n", role.words(), name);
         }
         return CommandLineProgram.RAN;

@@ -21,7 +21,8 @@ import picocli.CommandLine.Spec;
         name = "verify",
         description = {
             "Do records again from what they hold themselves, and compare every result.",
-            "Exit status 0 if every byte and every result is as it was written, else 1."
+            "Exit status 0 if every byte and every result is as it was written, and as the job's"
+                    + " journal says where the record lies in one, else 1."
         },
         mixinStandardHelpOptions = true)
 final class VerifyRecords implements Callable<Integer> {
@@ -86,8 +87,14 @@ final class VerifyRecords implements Callable<Integer> {
         }
         Job job = JobFolder.warned(Job.readOnly(folder.get()), spec.commandLine().getErr());
         boolean asWritten = Signatures.isAsWritten(job, record);
+        boolean known = Signatures.isKnown(job, record);
         if (!asWritten) {
             out.println("  NOT what the journal says was written");
+        }
+        if (!known) {
+            out.println(
+                    "  NOT in the journal of this job: it came from elsewhere, or the journal is an"
+                            + " older one");
         }
         List<Signatures.Signature> signatures = Signatures.of(job, record);
         for (Signatures.Signature is : signatures) {
@@ -95,11 +102,11 @@ final class VerifyRecords implements Callable<Integer> {
             out.printf(
                     "  %s by %s, %s%s%s%n",
                     is.signed().role().words(),
-                    is.line().who(),
+                    is.signed().by(),
                     is.line().time(),
                     remark,
                     is.changed() ? " - CHANGED since it was signed" : "");
         }
-        return asWritten && signatures.stream().noneMatch(Signatures.Signature::changed);
+        return asWritten && known && signatures.stream().noneMatch(Signatures.Signature::changed);
     }
 }

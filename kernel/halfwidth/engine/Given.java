@@ -25,7 +25,9 @@ public final class Given {
         values = given.given();
     }
 
-    /** Returns an input's value (boxed number, text or date) as the type its variable has. */
+    /**
+     * Returns an input's value (boxed number, text, date or array) as the type its variable has.
+     */
     public static <T> T value(String name, Class<T> type) {
         return type.cast(Objects.requireNonNull(values.get(name), name));
     }

@@ -37,6 +37,30 @@ final class Chain {
         return HexFormat.of().formatHex(sha.digest(), 0, DIGITS / 2);
     }
 
+    /** Whether the check of a line alone stands behind its text and a comma. */
+    boolean holds(byte[] file, int from, int to) {
+        sha.update(file, from, to - from);
+        return digestStandsAt(file, to + 1);
+    }
+
+    /** Whether a line's text, which ends there, is tied to that of the line before. */
+    boolean ties(byte[] file, int before, int to) {
+        sha.update(file, before + 1 + DIGITS + 1, DIGITS);
+        sha.update(file, to + 1, DIGITS);
+        return digestStandsAt(file, to + 1 + DIGITS + 1);
+    }
+
+    private boolean digestStandsAt(byte[] file, int place) {
+        byte[] digest = sha.digest();
+        for (int i = 0; i < DIGITS; i++) {
+            int half = i % 2 == 0 ? digest[i / 2] >> 4 : digest[i / 2];
+            if (file[place + i] != Character.forDigit(half & 0xf, 16)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The check that ties a line to the one before. */
     String tied(String before, String own) {
         byte[] both = (before + own).getBytes(StandardCharsets.US_ASCII);

@@ -66,9 +66,10 @@ public sealed interface Fact {
      * @param file its file in the folder {@code records}
      * @param digest SHA-256 of its content when it was signed
      * @param role as who it was signed
+     * @param by who signed, as named; not always whose account the machine wrote it under
      * @param remark what the signer remarks; may be ""
      */
-    record Signed(Visit visit, String file, String digest, Role role, String remark)
+    record Signed(Visit visit, String file, String digest, Role role, String by, String remark)
             implements Fact {}
 
     /** Somebody noted something. */

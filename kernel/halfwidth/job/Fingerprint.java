@@ -1,13 +1,18 @@
 package halfwidth.job;
 
+import halfwidth.localizer.array.NamedArray;
 import halfwidth.page.Filled;
 import halfwidth.value.Entry;
+import java.io.Serializable;
 import java.nio.charset.StandardCharsets;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 
-/** A digest of all that a run of a page is made from: its text and the values it runs with. */
+/**
+ * A digest of all that a run of a page is made from: its text and the values it runs with, which an
+ * array is with all that its file says.
+ */
 public final class Fingerprint {
     private Fingerprint() {}
 
@@ -31,8 +36,14 @@ public final class Fingerprint {
 
     /** Lengths first, so that no value can pass for another's name. */
     private static void put(StringBuilder all, String name, Optional<Entry> entry) {
-        String value = entry.map(e -> e.value().toString()).orElse("");
+        String value = entry.map(e -> whole(e.value())).orElse("");
         all.append(name).append(':').append(value.length()).append(':').append(value).append('\n');
+    }
+
+    private static String whole(Serializable value) {
+        return value instanceof NamedArray array
+                ? array.name() + "\n" + array.text()
+                : value.toString();
     }
 
     /** SHA-256 of a text in UTF-8, in hexadecimal. */

@@ -150,7 +150,7 @@ public final class Job implements AutoCloseable {
     }
 
     private Job earlier(List<Line> before) {
-        JournalText text = new JournalText(before, warnings, 0, "");
+        JournalText text = new JournalText(before, warnings, 0, "", List.of());
         return new Job(folder, text, warnings, Optional.empty());
     }
 

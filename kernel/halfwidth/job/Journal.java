@@ -15,6 +15,7 @@ import java.util.List;
 final class Journal implements AutoCloseable {
     private final Path file;
     private final Chain chain = new Chain();
+    private final EndFile ends;
     private FileChannel channel;
     private long end;
     private String before;
@@ -24,12 +25,16 @@ final class Journal implements AutoCloseable {
         this.file = file;
         this.end = text.whole();
         this.before = text.chain();
+        this.ends = EndFile.of(file, text.missing());
     }
 
     /** Reads a journal without touching it; a file that is not there is an empty one. */
     static JournalText read(Path file) {
         try {
-            return JournalText.read(Files.exists(file) ? Files.readAllBytes(file) : new byte[0]);
+            // Before the journal: who writes in it meanwhile may note a later end.
+            List<JournalEnd> ends = EndFile.read(file);
+            byte[] bytes = Files.exists(file) ? Files.readAllBytes(file) : new byte[0];
+            return JournalText.read(bytes, ends);
         } catch (IOException e) {
             throw new JobRefused(file + " cannot be read: " + e);
         } catch (JobRefused refusal) {
@@ -46,7 +51,7 @@ final class Journal implements AutoCloseable {
         Journal journal = new Journal(file, text);
         if (Files.exists(file)) {
             try {
-                journal.setAside(said);
+                journal.setAside(said, !text.missing().isEmpty());
             } catch (IOException e) {
                 throw new JobRefused(file + " cannot be written: " + e + "; nothing new is kept");
             }
@@ -61,7 +66,7 @@ final class Journal implements AutoCloseable {
         return channel;
     }
 
-    private void setAside(List<String> said) throws IOException {
+    private void setAside(List<String> said, boolean known) throws IOException {
         byte[] bytes = Files.readAllBytes(file);
         breakFirst = end > 0 && bytes[(int) end - 1] != '\n';
         if (bytes.length > end) {
@@ -71,8 +76,9 @@ final class Journal implements AutoCloseable {
             channel().truncate(end);
             channel().force(true);
             said.add(
-                    "the end of journal.csv was torn off while it was written, before it was"
-                            + " acknowledged; its "
+                    "the end of journal.csv was torn off"
+                            + (known ? "" : " while it was written, before it was acknowledged")
+                            + "; its "
                             + torn.length
                             + " bytes are set aside in "
                             + aside.getFileName());
@@ -116,6 +122,7 @@ final class Journal implements AutoCloseable {
         end += bytes.limit();
         before = tie;
         breakFirst = false;
+        ends.note(new JournalEnd(lines.get(lines.size() - 1).number(), tie));
     }
 
     private void write(ByteBuffer bytes) {
@@ -145,7 +152,7 @@ final class Journal implements AutoCloseable {
 
     @Override
     public void close() {
-        try {
+        try (ends) {
             if (channel != null) {
                 channel.close();
             }

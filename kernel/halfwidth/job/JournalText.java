@@ -1,10 +1,14 @@
 package halfwidth.job;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -17,18 +21,48 @@ import org.apache.commons.csv.CSVRecord;
  * @param whole how many bytes, from the start, are whole; what follows was torn off while it was
  *     written, and was never acknowledged
  * @param chain what the next line is tied to
+ * @param missing where it ended once, of those places that it does not reach any more
  */
-record JournalText(List<Line> lines, List<String> warnings, int whole, String chain) {
+record JournalText(
+        List<Line> lines,
+        List<String> warnings,
+        int whole,
+        String chain,
+        List<JournalEnd> missing) {
     /** The first line of a journal. */
     static final String HEADER = String.join(",", LineText.COLUMNS) + ",check,chain";
 
     private static final String MARK = "\ufeff";
 
-    /** Reads a journal, with either line end and with or without a byte order mark. */
-    static JournalText read(byte[] bytes) {
+    /**
+     * Reads a journal, with either line end and with or without a byte order mark.
+     *
+     * @param ends where it is known to have ended once
+     */
+    static JournalText read(byte[] bytes, List<JournalEnd> ends) {
         List<RawLine> raw = RawLine.cut(bytes);
+        JournalText text = tied(bytes, raw);
+        List<JournalEnd> missing =
+                ends.stream().filter(end -> !text.reaches(end, bytes, raw)).toList();
+        List<String> warnings = new ArrayList<>(text.warnings);
+        missing.forEach(end -> warnings.add(end.missing()));
+        return new JournalText(text.lines, List.copyOf(warnings), text.whole, text.chain, missing);
+    }
+
+    /** From the last line on, since it is mostly that. */
+    private boolean reaches(JournalEnd end, byte[] bytes, List<RawLine> raw) {
+        for (int i = raw.size() - 1; i > 0; i--) {
+            RawLine line = raw.get(i);
+            if (line.next() <= whole && line.all(bytes).endsWith(end.tie())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static JournalText tied(byte[] bytes, List<RawLine> raw) {
         if (raw.isEmpty() || !raw.get(0).ended() && HEADER.startsWith(raw.get(0).all(bytes))) {
-            return new JournalText(List.of(), List.of(), 0, Chain.START);
+            return new JournalText(List.of(), List.of(), 0, Chain.START, List.of());
         }
         List<String> warnings = new ArrayList<>();
         String first = raw.get(0).all(bytes);
@@ -45,11 +79,15 @@ record JournalText(List<Line> lines, List<String> warnings, int whole, String ch
         private final byte[] bytes;
         private final List<String> warnings;
         private final Chain chain = new Chain();
+        private final LineReader reader = new LineReader();
         private final List<RawLine> intact = new ArrayList<>();
         private final List<RawLine> broken = new ArrayList<>();
 
-        /** What the next line may be tied to; empty if the line before cannot be read. */
-        private Set<String> before = Set.of(Chain.START);
+        /** The line before; null at the start, and where it cannot be read. */
+        private RawLine before;
+
+        /** What the next line may be tied to as well. */
+        private Set<String> others = Set.of(Chain.START);
 
         Ties(byte[] bytes, List<String> warnings) {
             this.bytes = bytes;
@@ -59,24 +97,35 @@ record JournalText(List<Line> lines, List<String> warnings, int whole, String ch
         void add(RawLine line) {
             if (!line.intact(bytes, chain)) {
                 broken.add(line);
-                before = Set.of();
+                before = null;
+                others = Set.of();
                 return;
+            }
+            boolean follows = before != null && line.follows(before, bytes, chain);
+            others = follows ? Set.of() : compared(line);
+            before = line;
+            intact.add(line);
+        }
+
+        /** What the line's tie would be if it was altered; none if it ties the line. */
+        private Set<String> compared(RawLine line) {
+            Set<String> ties = new HashSet<>(others);
+            if (before != null) {
+                ties.add(Chain.last(before.end(bytes)));
             }
             String end = line.end(bytes);
             String own = end.substring(1, end.lastIndexOf(','));
-            Set<String> expected = new java.util.HashSet<>();
-            before.forEach(check -> expected.add(chain.tied(check, own)));
-            String found = Chain.last(end);
-            if (!expected.isEmpty() && !expected.contains(found)) {
-                warnings.add(
-                        "line "
-                                + line.place()
-                                + " does not follow the line before it: one was removed, added or"
-                                + " moved there");
+            Set<String> expected =
+                    ties.stream().map(tie -> chain.tied(tie, own)).collect(Collectors.toSet());
+            if (expected.isEmpty() || expected.contains(Chain.last(end))) {
+                return Set.of();
             }
-            expected.add(found);
-            before = expected;
-            intact.add(line);
+            warnings.add(
+                    "line "
+                            + line.place()
+                            + " does not follow the line before it: one was removed, added or moved"
+                            + " there");
+            return expected;
         }
 
         JournalText read(int start) {
@@ -97,7 +146,8 @@ record JournalText(List<Line> lines, List<String> warnings, int whole, String ch
                     List.copyOf(lines.subList(0, last)),
                     List.copyOf(warnings),
                     whole,
-                    Chain.last(end));
+                    Chain.last(end),
+                    List.of());
         }
 
         /** Whether all lines that belong to the one before {@code last} are in the file. */
@@ -108,10 +158,11 @@ record JournalText(List<Line> lines, List<String> warnings, int whole, String ch
         }
 
         private List<Line> lines() {
-            StringBuilder text = new StringBuilder();
-            intact.forEach(line -> text.append(line.text(bytes)).append('\n'));
+            ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length);
+            intact.forEach(line -> line.write(bytes, out));
+            String text = out.toString(StandardCharsets.UTF_8);
             List<Line> lines = new ArrayList<>(intact.size());
-            try (CSVParser parser = CSVParser.parse(text.toString(), CSVFormat.DEFAULT)) {
+            try (CSVParser parser = CSVParser.parse(text, CSVFormat.DEFAULT)) {
                 for (CSVRecord cells : parser) {
                     lines.add(read(cells, intact.get(lines.size())));
                 }
@@ -121,9 +172,9 @@ record JournalText(List<Line> lines, List<String> warnings, int whole, String ch
             return lines;
         }
 
-        private static Line read(CSVRecord cells, RawLine line) {
+        private Line read(CSVRecord cells, RawLine line) {
             try {
-                return LineText.read(cells);
+                return reader.read(cells);
             } catch (JobRefused refusal) {
                 throw new JobRefused("line " + line.place() + " " + refusal.getMessage());
             }

@@ -1,14 +1,13 @@
 package halfwidth.job;
 
-import java.time.DateTimeException;
-import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 
-/** The cells of a journal line, without its checks. A line break within a cell is spelled out. */
+/**
+ * Writes the cells of a journal line, without its checks. A line break within a cell is spelled
+ * out.
+ */
 final class LineText {
     /** The columns; those that a kind of line has no use for are blank. */
     static final List<String> COLUMNS =
@@ -91,7 +90,18 @@ final class LineText {
         }
         if (fact instanceof Fact.Signed signed) {
             String kind = signed.role().words();
-            return brief(kind, fact, signed.file(), signed.digest(), signed.remark());
+            return row(
+                    kind,
+                    fact,
+                    signed.file(),
+                    "",
+                    "",
+                    signed.by(),
+                    signed.digest(),
+                    "",
+                    "",
+                    "",
+                    signed.remark());
         }
         return brief("note", fact, "", "", ((Fact.Noted) fact).text());
     }
@@ -110,84 +120,9 @@ final class LineText {
         return row;
     }
 
-    /**
-     * Reads the cells of a line.
-     *
-     * @throws JobRefused if they are none of a journal's
-     */
-    static Line read(CSVRecord cells) {
-        try {
-            return new Line(
-                    Long.parseLong(cells.get(0)),
-                    Integer.parseInt(cells.get(1)),
-                    OffsetDateTime.parse(cells.get(2)),
-                    plain(cells.get(3)),
-                    fact(cells));
-        } catch (IllegalArgumentException
-                | DateTimeException
-                | ArrayIndexOutOfBoundsException wrong) {
-            throw new JobRefused("is no line of this program's: " + wrong.getMessage());
-        }
-    }
-
-    private static Fact fact(CSVRecord cells) {
-        Visit visit = new Visit(plain(cells.get(5)), plain(cells.get(6)));
-        String kind = cells.get(4);
-        String name = plain(cells.get(7));
-        String understood = plain(cells.get(11));
-        String remark = plain(cells.get(15));
-        return switch (kind) {
-            case "value" -> value(visit, cells);
-            case "result" ->
-                    new Fact.Found(
-                            visit,
-                            new Finding(name, understood, cells.get(12), cells.get(13), remark));
-            case "run" -> new Fact.Ran(visit, Outcome.read(name), understood);
-            case "undo" -> new Fact.Undo(visit, Long.parseLong(name));
-            case "source" -> new Fact.Choice(visit, name, understood);
-            case "record" -> new Fact.Recorded(visit, name, understood);
-            case "note" -> new Fact.Noted(visit, remark);
-            default ->
-                    new Fact.Signed(
-                            visit,
-                            name,
-                            understood,
-                            Fact.Role.valueOf(kind.toUpperCase(Locale.ROOT)),
-                            remark);
-        };
-    }
-
-    private static Fact value(Visit visit, CSVRecord cells) {
-        int row = cells.get(8).isEmpty() ? 0 : Integer.parseInt(cells.get(8));
-        return new Fact.Value(
-                visit,
-                new Place(plain(cells.get(7)), row, plain(cells.get(9))),
-                plain(cells.get(10)),
-                plain(cells.get(11)),
-                cells.get(12),
-                plain(cells.get(14)),
-                plain(cells.get(15)));
-    }
-
     /** Every line break spelled out as in {@code \n}, so that an entry is one line. */
     private static String spelled(String cell) {
         boolean plain = cell.indexOf('\\') < 0 && cell.indexOf('\n') < 0 && cell.indexOf('\r') < 0;
         return plain ? cell : cell.replace("\\", "\\\\").replace("\n", "\\n").replace("\r", "\\r");
-    }
-
-    private static String plain(String cell) {
-        if (cell.indexOf('\\') < 0) {
-            return cell;
-        }
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < cell.length(); i++) {
-            char letter = cell.charAt(i);
-            if (letter == '\\' && i + 1 < cell.length()) {
-                i++;
-                letter = cell.charAt(i) == 'n' ? '\n' : cell.charAt(i) == 'r' ? '\r' : '\\';
-            }
-            text.append(letter);
-        }
-        return text.toString();
     }
 }

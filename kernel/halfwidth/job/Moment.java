@@ -13,6 +13,11 @@ import java.util.Set;
 final class Moment {
     private final Map<Visit, VisitState> visits = new LinkedHashMap<>();
 
+    /** The visit of the line added last, and its state: the next line is mostly of it too. */
+    private Visit visit;
+
+    private VisitState state;
+
     /** What the lines come to, in the order of their numbers. */
     static Moment after(List<Line> lines) {
         Set<Long> undone = undone(lines);
@@ -30,7 +35,11 @@ final class Moment {
         Fact fact = line.fact();
         boolean aboutValues = !(fact instanceof Fact.Undo || fact instanceof Fact.Noted);
         if (aboutValues) {
-            visits.computeIfAbsent(fact.visit(), visit -> new VisitState()).add(line);
+            if (fact.visit() != visit) {
+                visit = fact.visit();
+                state = visits.computeIfAbsent(visit, begun -> new VisitState());
+            }
+            state.add(line);
         }
     }
 
@@ -39,6 +48,9 @@ final class Moment {
      * the lines are looked at from the last.
      */
     static Set<Long> undone(List<Line> lines) {
+        if (lines.stream().noneMatch(line -> line.fact() instanceof Fact.Undo)) {
+            return Set.of();
+        }
         Map<Long, List<Long>> together = together(lines);
         Set<Long> undone = new HashSet<>();
         for (int i = lines.size() - 1; i >= 0; i--) {

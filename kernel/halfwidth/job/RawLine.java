@@ -1,5 +1,6 @@
 package halfwidth.job;
 
+import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,14 +33,20 @@ record RawLine(int place, int from, int to, int next, boolean ended) {
         return lines;
     }
 
-    /** Its text without the checks at its end. */
-    String text(byte[] bytes) {
-        return string(bytes, from, to - Chain.LENGTH);
+    /** Where its text ends and the checks begin. */
+    private int textEnd() {
+        return to - Chain.LENGTH;
+    }
+
+    /** Writes its text without the checks at its end, as a line. */
+    void write(byte[] bytes, ByteArrayOutputStream out) {
+        out.write(bytes, from, textEnd() - from);
+        out.write('\n');
     }
 
     /** The checks at its end, each after its comma. */
     String end(byte[] bytes) {
-        return string(bytes, to - Chain.LENGTH, to);
+        return string(bytes, textEnd(), to);
     }
 
     String all(byte[] bytes) {
@@ -52,10 +59,14 @@ record RawLine(int place, int from, int to, int next, boolean ended) {
 
     /** Whether it is as it was written, by its own check. */
     boolean intact(byte[] bytes, Chain chain) {
-        if (to - from <= Chain.LENGTH) {
-            return false;
-        }
-        String own = chain.own(bytes, from, to - Chain.LENGTH);
-        return end(bytes).startsWith("," + own + ",");
+        return textEnd() > from
+                && bytes[textEnd()] == ','
+                && bytes[textEnd() + Chain.LENGTH / 2] == ','
+                && chain.holds(bytes, from, textEnd());
+    }
+
+    /** Whether it is tied to the line before it; both are intact. */
+    boolean follows(RawLine before, byte[] bytes, Chain chain) {
+        return chain.ties(bytes, before.textEnd(), textEnd());
     }
 }

@@ -102,7 +102,7 @@ final class Standings {
         Fact.Ran ran = (Fact.Ran) state.ran().get().fact();
         Filled filled = new Filler(moment, page.get(), visit).fill().filled();
         if (!Fingerprint.of(filled).equals(ran.madeFrom())) {
-            because.add(0, "its page or values were changed since it was run");
+            because.add(0, "its page, values or array were changed since it was run");
         }
         String words = because.isEmpty() ? ran.outcome().words() : OUT_OF_DATE;
         return new Standing(words, because, Optional.of(ran.outcome()));

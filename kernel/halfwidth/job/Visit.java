@@ -12,7 +12,7 @@ public record Visit(String page, String name) {
      * @throws JobRefused if the name has a line break or blanks at an end
      */
     public Visit {
-        if (!name.equals(name.strip()) || name.lines().count() > 1) {
+        if (!name.equals(name.strip()) || name.indexOf('\n') >= 0 || name.indexOf('\r') >= 0) {
             throw new JobRefused(
                     "visit \"" + name + "\" must be one line without blanks around it");
         }

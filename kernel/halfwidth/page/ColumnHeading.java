@@ -43,7 +43,7 @@ record ColumnHeading(String name, Optional<String> bracket) {
         if (inBracket.equals("count")) {
             return Optional.of(new Column(name, new Kind.Count(), "1"));
         }
-        Optional<Kind> words = Kinds.of(inBracket).filter(kind -> !Kinds.isNumeric(kind));
+        Optional<Kind> words = Kinds.of(inBracket).filter(Kinds::isWords);
         return words.isPresent()
                 ? words.map(kind -> new Column(name, kind, ""))
                 : Unit.find(inBracket)

@@ -86,6 +86,16 @@ public record Filled(
         } catch (EntryRefused refusal) {
             throw new EntryRefused(field.label() + " (" + name + "): " + refusal.getMessage());
         }
+        return with(name, entry);
+    }
+
+    /**
+     * A copy with a field filled in as it was read before.
+     *
+     * @param name a field of the page
+     * @param entry as that field would read it
+     */
+    public Filled with(String name, Entry entry) {
         Map<String, String> others = new HashMap<>(origins);
         others.remove(name);
         return withEntry(name, entry, others);

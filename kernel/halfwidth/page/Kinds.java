@@ -48,6 +48,11 @@ final class Kinds {
         return kind instanceof Kind.Number || kind instanceof Kind.Count || isDdm(kind);
     }
 
+    /** Whether a column may hold entries of this kind under its name in words. */
+    static boolean isWords(Kind kind) {
+        return !isNumeric(kind) && !(kind instanceof Kind.Array);
+    }
+
     static boolean isDdm(Kind kind) {
         return kind instanceof Kind.Ddm || kind instanceof Kind.DdmSize;
     }

@@ -2,6 +2,10 @@ package halfwidth.record;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -14,6 +18,9 @@ import org.xml.sax.helpers.DefaultHandler;
 
 /** Reads what is attached to a record: a sheet is well-formed XML, so any XML reader can. */
 final class Attached {
+    /** What the id of an array's file begins with; the input that names it follows. */
+    static final String ARRAY = "array-";
+
     private Attached() {}
 
     /**
@@ -27,7 +34,8 @@ final class Attached {
                 text(document, "about"),
                 text(document, "page-text"),
                 text(document, "entries"),
-                text(document, "unrounded"));
+                text(document, "unrounded"),
+                arrays(document));
     }
 
     private static Document parsed(byte[] file) {
@@ -45,13 +53,28 @@ final class Attached {
     }
 
     private static String text(Document document, String id) {
+        return attached(document)
+                .filter(element -> element.getAttribute("id").equals(id))
+                .map(Element::getTextContent)
+                .findFirst()
+                .orElseThrow(() -> none(id));
+    }
+
+    private static RecordRefused none(String id) {
+        return new RecordRefused("has nothing attached as \"" + id + "\", so it is no record");
+    }
+
+    private static Map<String, String> arrays(Document document) {
+        return attached(document)
+                .filter(element -> element.getAttribute("id").startsWith(ARRAY))
+                .collect(
+                        Collectors.toMap(
+                                element -> element.getAttribute("id").substring(ARRAY.length()),
+                                Element::getTextContent));
+    }
+
+    private static Stream<Element> attached(Document document) {
         NodeList all = document.getElementsByTagName("pre");
-        for (int i = 0; i < all.getLength(); i++) {
-            Element element = (Element) all.item(i);
-            if (element.getAttribute("id").equals(id)) {
-                return element.getTextContent();
-            }
-        }
-        throw new RecordRefused("has nothing attached as \"" + id + "\", so it is no record");
+        return IntStream.range(0, all.getLength()).mapToObj(i -> (Element) all.item(i));
     }
 }

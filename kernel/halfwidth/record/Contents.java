@@ -1,6 +1,7 @@
 package halfwidth.record;
 
 import halfwidth.job.Finding;
+import halfwidth.localizer.array.NamedArray;
 import halfwidth.page.Column;
 import halfwidth.page.Field;
 import halfwidth.page.Filled;
@@ -21,14 +22,16 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * What a record holds to be done again.
+ * What a record holds to be done again, on a machine that has none of the files it was made from.
  *
  * @param about by name: page, visit, ran, program, java, made from, journal
  * @param page the page's text
  * @param entries as CSV, a line for each input and each cell that is not blank
  * @param results as CSV, a line for each result, unrounded
+ * @param arrays the text of each array's file, by the input that names it
  */
-record Contents(String about, String page, String entries, String results) {
+record Contents(
+        String about, String page, String entries, String results, Map<String, String> arrays) {
     private static final CSVFormat FORMAT =
             CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
 
@@ -43,7 +46,20 @@ record Contents(String about, String page, String entries, String results) {
                 csv(List.of("name", "value"), facts),
                 filled.page().text(),
                 csv(List.of("name", "row", "column", "typed", "from"), entries(filled)),
-                csv(List.of("name", "value", "unit", "uncertainty", "verdict"), results));
+                csv(List.of("name", "value", "unit", "uncertainty", "verdict"), results),
+                arrays(filled));
+    }
+
+    private static Map<String, String> arrays(Filled filled) {
+        Map<String, String> arrays = new LinkedHashMap<>();
+        filled.entries()
+                .forEach(
+                        (name, entry) -> {
+                            if (entry.value() instanceof NamedArray array && !array.isNone()) {
+                                arrays.put(name, array.text());
+                            }
+                        });
+        return arrays;
     }
 
     private static List<List<Object>> entries(Filled filled) {
@@ -100,6 +116,7 @@ record Contents(String about, String page, String entries, String results) {
      *
      * @throws halfwidth.page.PageRefused if this program does not understand the page
      * @throws halfwidth.value.EntryRefused if it does not understand an entry
+     * @throws RecordRefused if it names an array and does not hold its file
      */
     Filled filled() {
         String name = facts().getOrDefault("page", "");
@@ -107,20 +124,36 @@ record Contents(String about, String page, String entries, String results) {
         Filled filled = new Filled(read, Map.of(), Map.of(), false);
         Map<String, List<List<String>>> tables = new LinkedHashMap<>();
         for (CSVRecord line : lines(entries)) {
-            String typed = line.get("typed");
             if (!line.get("row").isEmpty()) {
                 put(tables, read, line);
-            } else if (line.get("from").isEmpty()) {
-                filled = filled.with(line.get("name"), typed);
             } else {
-                Entry entry = field(read, line.get("name")).read(typed);
-                filled = filled.from(line.get("name"), entry, line.get("from"));
+                filled = with(filled, line);
             }
         }
         for (Map.Entry<String, List<List<String>>> table : tables.entrySet()) {
             filled = filled.withReadings(table.getKey(), table.getValue());
         }
         return filled;
+    }
+
+    private Filled with(Filled filled, CSVRecord line) {
+        String name = line.get("name");
+        Entry entry = read(field(filled.page(), name), line.get("typed"));
+        String from = line.get("from");
+        return from.isEmpty() ? filled.with(name, entry) : filled.from(name, entry, from);
+    }
+
+    private Entry read(Field field, String typed) {
+        String text = arrays.get(field.name());
+        if (text != null) {
+            return new Entry(typed, new NamedArray(typed.strip(), text), typed.strip());
+        }
+        Entry entry = field.read(typed);
+        if (entry.value() instanceof NamedArray array && !array.isNone()) {
+            throw new RecordRefused(
+                    "it holds the name of the array file " + array + ", and not what was in it");
+        }
+        return entry;
     }
 
     private static Field field(Page page, String name) {

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -76,12 +77,17 @@ public final class RecordFile {
 
     static String html(Sheet sheet, Map<String, String> about) {
         Contents contents = Contents.of(about, sheet.filled(), Findings.of(sheet));
-        List<Attachment> attached =
-                List.of(
-                        new Attachment("about", "About this record", contents.about()),
-                        new Attachment("entries", "What was entered", contents.entries()),
-                        new Attachment("unrounded", "Results, unrounded", contents.results()),
-                        new Attachment("page-text", "The page's own text", contents.page()));
+        List<Attachment> attached = new ArrayList<>();
+        attached.add(new Attachment("about", "About this record", contents.about()));
+        attached.add(new Attachment("entries", "What was entered", contents.entries()));
+        contents.arrays()
+                .forEach(
+                        (input, text) -> {
+                            String title = "The array's file, as it was: " + input;
+                            attached.add(new Attachment(Attached.ARRAY + input, title, text));
+                        });
+        attached.add(new Attachment("unrounded", "Results, unrounded", contents.results()));
+        attached.add(new Attachment("page-text", "The page's own text", contents.page()));
         return Seal.close(HtmlSheet.of(sheet, attached));
     }
 

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Signatures of records: lines of the journal of the job whose folder the record is in. */
 public final class Signatures {
@@ -31,15 +32,26 @@ public final class Signatures {
                 .filter(job -> Files.isRegularFile(job.resolve("job.csv")));
     }
 
+    /**
+     * Whether the journal says that the record was written; if not, it came from elsewhere, or the
+     * journal is an older one.
+     */
+    public static boolean isKnown(Job job, Path record) {
+        return written(job, record).findAny().isPresent();
+    }
+
     /** Whether the record is what the journal says was written; true if it says nothing of it. */
     public static boolean isAsWritten(Job job, Path record) {
         String digest = Fingerprint.of(RecordFile.bytes(record));
+        return written(job, record).allMatch(fact -> fact.digest().equals(digest));
+    }
+
+    private static Stream<Fact.Recorded> written(Job job, Path record) {
         return job.lines().stream()
                 .map(Line::fact)
                 .filter(Fact.Recorded.class::isInstance)
                 .map(Fact.Recorded.class::cast)
-                .filter(fact -> fact.file().equals(record.getFileName().toString()))
-                .allMatch(fact -> fact.digest().equals(digest));
+                .filter(fact -> fact.file().equals(record.getFileName().toString()));
     }
 
     /** The signatures under a record, in order. */
@@ -60,11 +72,15 @@ public final class Signatures {
     /**
      * Signs a record as it is now.
      *
-     * @param job opened in the name of who signs
+     * @param by who signs
      * @param remark what the signer remarks; may be ""
-     * @throws RecordRefused if the record is not as it was written
+     * @throws RecordRefused if the record is not as it was written, or the job does not know it
      */
-    public static void sign(Job job, Path record, Fact.Role role, String remark) {
+    public static void sign(Job job, Path record, Fact.Role role, String by, String remark) {
+        if (!isKnown(job, record)) {
+            throw new RecordRefused(
+                    record + " is not in the journal of its job; make a new record and sign that");
+        }
         byte[] bytes = RecordFile.bytes(record);
         if (!Seal.holds(bytes) || !isAsWritten(job, record)) {
             throw new RecordRefused(
@@ -73,6 +89,6 @@ public final class Signatures {
         Contents contents = Attached.read(bytes);
         Visit visit = new Visit(contents.facts().get("page"), contents.facts().get("visit"));
         String file = record.getFileName().toString();
-        job.state(new Fact.Signed(visit, file, Fingerprint.of(bytes), role, remark));
+        job.state(new Fact.Signed(visit, file, Fingerprint.of(bytes), role, by, remark));
     }
 }

@@ -1,5 +1,6 @@
 package halfwidth.run;
 
+import halfwidth.localizer.array.NamedArray;
 import halfwidth.page.Column;
 import halfwidth.page.Filled;
 import halfwidth.page.Part;
@@ -17,7 +18,7 @@ import java.util.Optional;
  * The values a page runs with; an input that is not among them is missing.
  *
  * @param given by variable name: {@code Double}, {@code Integer}, {@code String}, {@code
- *     java.time.LocalDate} or {@link Columns}
+ *     java.time.LocalDate}, {@link NamedArray} or {@link Columns}
  * @param example whether they are the worked example's; the page's checks hold for it alone and run
  *     with it only
  */
@@ -62,6 +63,9 @@ public record Values(Map<String, Serializable> given, boolean example) implement
         }
         if (kind instanceof Kind.Count) {
             return Integer.class;
+        }
+        if (kind instanceof Kind.Array) {
+            return NamedArray.class;
         }
         return kind instanceof Kind.Date ? LocalDate.class : String.class;
     }

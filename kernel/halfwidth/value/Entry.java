@@ -6,8 +6,8 @@ import java.io.Serializable;
  * One entry as typed and as understood.
  *
  * @param typed exactly what was typed
- * @param value {@code Double} (in the field's unit), {@code Integer}, {@code String} or {@code
- *     LocalDate}, by the field's kind
+ * @param value {@code Double} (in the field's unit), {@code Integer}, {@code String}, {@code
+ *     LocalDate} or {@code NamedArray}, by the field's kind
  * @param understood how it is read back to the person, with its unit, as in {@code 0.155 DDM, 150
  *     Hz (150.0 µA)}; a converted number is rounded to ten digits and followed by what was typed
  */

@@ -26,7 +26,8 @@ public sealed interface Kind {
     }
 
     /**
-     * An array of antennas, by the name of a shipped one or the path of a file; {@code String}.
+     * An array of antennas, by the name of a shipped one or the path of a file; {@link
+     * halfwidth.localizer.array.NamedArray}.
      *
      * @param orNone whether {@code none} may be typed instead
      */

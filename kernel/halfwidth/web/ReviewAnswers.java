@@ -51,8 +51,7 @@ record ReviewAnswers(Notebook notebook) {
                 scene.sheet()
                         .drawn(step -> notebook.draw(scene.sheet().filled(), step, Desk.ON_PAPER));
         Path record = RecordFile.write(job, drawn, visit.name());
-        String words = remark.isEmpty() ? name : name + ": " + remark;
-        Signatures.sign(job, record, Fact.Role.CHECKED, words);
+        Signatures.sign(job, record, Fact.Role.CHECKED, name, remark);
         return Reply.goTo(Address.of("/review", visit));
     }
 }

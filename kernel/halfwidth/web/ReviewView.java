@@ -87,13 +87,14 @@ record ReviewView(
             if (line.fact() instanceof Fact.Signed fact) {
                 html.element(
                         "p",
-                        "%s: %s, %s, by account %s. Record %s."
+                        "%s: %s, %s, under account %s. Record %s. %s"
                                 .formatted(
                                         fact.role().words(),
-                                        fact.remark(),
+                                        fact.by(),
                                         line.time(),
                                         line.who(),
-                                        fact.file()));
+                                        fact.file(),
+                                        fact.remark()));
             }
         }
         html.element(

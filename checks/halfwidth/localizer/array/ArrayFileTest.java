@@ -7,13 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -127,34 +122,5 @@ class ArrayFileTest {
         StringBuilder text = new StringBuilder();
         ArrayFile.write(array, text);
         assertEquals(array, ArrayFile.read("again", new StringReader(text.toString())));
-    }
-
-    @Test
-    void findsEveryShippedArrayByItsName() throws IOException {
-        Path folder = Path.of("datasets", "arrays");
-        try (Stream<Path> files = Files.list(folder)) {
-            Set<String> names =
-                    files.map(file -> file.getFileName().toString().replace(".csv", ""))
-                            .collect(Collectors.toSet());
-            assertEquals(names, Set.copyOf(ShippedArrays.NAMES));
-        }
-        for (String name : ShippedArrays.NAMES) {
-            assertEquals(ArrayFile.read(folder.resolve(name + ".csv")), ArrayFile.named(name));
-        }
-    }
-
-    @Test
-    void findsAFileByItsPath(@TempDir Path folder) throws IOException {
-        Path file = Files.writeString(folder.resolve("pair.csv"), PAIR);
-        assertEquals(read(PAIR), ArrayFile.named(" " + file + " "));
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"fifteen-two-carrier", "", "datasets", "no\0name"})
-    void listsTheShippedArraysWhereItFindsNone(String name) {
-        String refusal =
-                assertThrows(IllegalArgumentException.class, () -> ArrayFile.named(name))
-                        .getMessage();
-        ShippedArrays.NAMES.forEach(shipped -> assertTrue(refusal.contains(shipped), refusal));
     }
 }

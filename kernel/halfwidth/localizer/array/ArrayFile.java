@@ -6,7 +6,6 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,45 +34,6 @@ public final class ArrayFile {
                     .get();
 
     private ArrayFile() {}
-
-    /**
-     * Returns the array that a page's field names: one that comes with the program, by its name
-     * without an ending, as in {@code fourteen-two-carrier}, or else that of a file.
-     *
-     * @param named the name of a shipped array, or the path of a CSV file; a relative path counts
-     *     from where the program was started
-     * @return the array
-     * @throws IllegalArgumentException if it is neither, listing the shipped ones, or the file is
-     *     not as described, naming the line
-     * @throws UncheckedIOException if the file cannot be read
-     */
-    public static ArrayModel named(String named) {
-        String name = named.strip();
-        return ShippedArrays.NAMES.contains(name) ? ShippedArrays.read(name) : read(path(name));
-    }
-
-    private static Path path(String name) {
-        try {
-            Path path = Path.of(name).toAbsolutePath();
-            if (Files.isRegularFile(path)) {
-                return path;
-            }
-            throw unknown(name, "there is no file " + path);
-        } catch (InvalidPathException e) {
-            throw unknown(name, e.getReason());
-        }
-    }
-
-    private static IllegalArgumentException unknown(String name, String why) {
-        return new IllegalArgumentException(
-                "array \""
-                        + name
-                        + "\" must be one of the shipped "
-                        + String.join(", ", ShippedArrays.NAMES)
-                        + ", or the path of a CSV file ("
-                        + why
-                        + ")");
-    }
 
     /**
      * Reads an array from a file in UTF-8.

@@ -2,7 +2,6 @@ package halfwidth.localizer.array;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -17,14 +16,14 @@ final class ShippedArrays {
 
     private ShippedArrays() {}
 
-    static ArrayModel read(String name) {
+    static String text(String name) {
         String resource = FOLDER + name + ".csv";
         ClassLoader classPath = ShippedArrays.class.getClassLoader();
         try (InputStream stream = classPath.getResourceAsStream(resource)) {
             if (stream == null) {
                 throw new IllegalStateException(resource + " is not on the class path");
             }
-            return ArrayFile.read(resource, new InputStreamReader(stream, StandardCharsets.UTF_8));
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

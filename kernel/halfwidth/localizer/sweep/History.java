@@ -103,6 +103,18 @@ public record History(List<Dated> values) {
                                 + StatUtils.variance(after) / after.length));
     }
 
+    /**
+     * Returns how far the values stepped at a known date, beside a drift that there may be.
+     *
+     * @param date the day of the change, after the first value and at most the last
+     * @return the step (unit of the history), and whether no drift explains the values as well
+     * @throws IllegalArgumentException if there are fewer than 6 values, or either side has fewer
+     *     than 2
+     */
+    public KnownStep stepBesideDrift(LocalDate date) {
+        return KnownStep.of(this, date);
+    }
+
     double[] years() {
         LocalDate start = values.get(0).date();
         return values.stream().mapToDouble(value -> value.yearsAfter(start)).toArray();

@@ -1,0 +1,80 @@
+package halfwidth.job;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The file {@code journal-end.csv}: where the journal ended, so that it is noticed if whole lines
+ * at its end are gone. It is written when the lines are on disk already: a process that is killed
+ * leaves it behind the journal and never ahead of it, and so never a false alarm. Ends that are
+ * missing stay in it until somebody has seen to them.
+ */
+final class EndFile implements AutoCloseable {
+    private final Path file;
+    private final List<JournalEnd> missing;
+    private FileChannel channel;
+
+    private EndFile(Path journal, List<JournalEnd> missing) {
+        this.file = beside(journal);
+        this.missing = List.copyOf(missing);
+    }
+
+    /**
+     * The file of a journal, to write.
+     *
+     * @param missing the ends that the journal has no more
+     */
+    static EndFile of(Path journal, List<JournalEnd> missing) {
+        return new EndFile(journal, missing);
+    }
+
+    /** The ends that are known of a journal; none where the file cannot be read. */
+    static List<JournalEnd> read(Path journal) {
+        try {
+            byte[] bytes = Files.readAllBytes(beside(journal));
+            return JournalEnd.read(new String(bytes, StandardCharsets.UTF_8));
+        } catch (IOException notKnown) {
+            return List.of();
+        }
+    }
+
+    private static Path beside(Path journal) {
+        return journal.resolveSibling("journal-end.csv");
+    }
+
+    /** Notes where the journal ends now; where that fails, what was noted before still guards. */
+    void note(JournalEnd end) {
+        List<JournalEnd> ends = new ArrayList<>(missing);
+        ends.add(end);
+        ByteBuffer text = ByteBuffer.wrap(JournalEnd.write(ends).getBytes(StandardCharsets.UTF_8));
+        try {
+            if (channel == null) {
+                channel =
+                        FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            }
+            channel.write(text, 0);
+            channel.truncate(text.limit());
+        } catch (IOException e) {
+            // What was entered is on disk; to refuse it now would be wrong.
+            close();
+        }
+    }
+
+    @Override
+    public void close() {
+        try {
+            if (channel != null) {
+                channel.close();
+            }
+        } catch (IOException e) {
+            throw new JobRefused(file + " cannot be closed: " + e);
+        }
+    }
+}
