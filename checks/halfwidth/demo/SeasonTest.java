@@ -14,11 +14,19 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+/** The season is worked once for all that is asked of it: it takes minutes. */
 @Tag("long")
 class SeasonTest {
+    @Nested
+    class Truth extends Truths {}
+
+    @Nested
+    class Mishap extends Mishaps {}
+
     /** Written once by a program that is no part of the season. */
     private static final String ARRAY = "array.csv";
 

@@ -13,12 +13,10 @@ import halfwidth.localizer.station.Truth;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What each page found of the demo station, held against what the station hides. */
-@Tag("long")
-class TruthTest {
+abstract class Truths {
     private static final Ledger LEDGER = new Ledger();
     private static final Season SEASON = Demo.season();
     private static final Field FIELD = new Field(SEASON);
@@ -228,7 +226,7 @@ class TruthTest {
                             1000 * Station.TOOL / Math.sqrt(12));
             LEDGER.hold(list, "longest" + side, most, u);
         }
-        SEASON.station().simulated().monitor().pairs().forEach(TruthTest::holdPair);
+        SEASON.station().simulated().monitor().pairs().forEach(Truths::holdPair);
     }
 
     private static void holdPair(AntennaPair pair) {

@@ -10,12 +10,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Each mishap of the season is pointed out by the page where a technician would look. */
-@Tag("long")
-class MishapsTest {
+abstract class Mishaps {
 
     /** E_n above 1 says that two ways do not agree (ISO/IEC 17043:2010, B.3.1.3; from memory). */
     @Test
