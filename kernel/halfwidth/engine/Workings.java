@@ -63,7 +63,7 @@ record Workings(Map<Integer, Formula> formulas, Map<Integer, Proof> proofs)
         Deque<Formula> open = new ArrayDeque<>(List.of(formula));
         while (!open.isEmpty()) {
             Terms.all(open.pop().term())
-                    .filter(Term.Call.class::isInstance)
+                    .filter(part -> part instanceof Term.Call call && call.subject() == null)
                     .map(call -> known.get(((Term.Call) call).name()))
                     .filter(method -> method != null)
                     .filter(method -> found.putIfAbsent(method.name(), method) == null)

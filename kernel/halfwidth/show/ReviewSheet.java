@@ -11,13 +11,18 @@ public final class ReviewSheet {
     private static final String STYLE =
             """
             body { font: 11pt/1.4 system-ui, "DejaVu Sans", sans-serif; margin: 1.5rem; max-width: 60rem; }
-            section { display: grid; grid-template-columns: 2.2rem 3rem 1fr; gap: .6rem;
+            section { display: grid; grid-template-columns: 1.6rem 4.2rem minmax(0, 1fr); gap: .6rem;
               border-top: 1px solid #999; padding: .5rem 0; break-inside: avoid; }
             .tick { width: 1.3rem; height: 1.3rem; border: 2px solid #000; }
             .line, .small, .source { color: #444; font-size: .85rem; }
             .absent { color: #8e1b1b; font-weight: 600; }
-            p { margin: .15rem 0; } math { font-size: 1.08rem; } pre { white-space: pre-wrap; margin: .2rem 0; }
-            .equation { overflow-x: auto; }
+            p { margin: .15rem 0; } pre { white-space: pre-wrap; margin: .2rem 0; }
+            math { font-size: 1.08em; font-family: "Cambria Math", "STIX Two Math",
+              "Latin Modern Math", "DejaVu Math TeX Gyre", math; }
+            .equation { overflow-x: auto; overflow-y: hidden; } .equation math { math-style: normal; }
+            .proof { color: #444; font-size: .85rem; margin-left: .8em; } .proof.absent { color: #8e1b1b; }
+            .java { color: #444; font-size: .85rem; }
+            @media print { .java { display: none; } }
             .sign { margin-top: 1.5rem; } .sign span { display: inline-block; width: 14rem;
               border-bottom: 1px solid #000; margin-right: 2rem; }
             """;
@@ -74,9 +79,6 @@ public final class ReviewSheet {
         html.element("span", "line " + ran.step().line(), "class", "line");
         html.open("div");
         new WorkedHtml(html).write(worked.get());
-        if (!ran.step().note().isBlank()) {
-            html.element("p", ran.step().note(), "class", "source");
-        }
         html.close().close().line();
     }
 }

@@ -5,6 +5,7 @@ import halfwidth.run.Outcome;
 import halfwidth.run.Run.Ran;
 import halfwidth.run.Step;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The steps of one block, each with its line in the margin, its numbers and its outcome. */
@@ -50,6 +51,13 @@ record StepList(Sheet sheet, Html html, Pictures pictures) {
     private void step(Ran ran) {
         Step step = ran.step();
         Margin.open(html, "section", "step", step.line());
+        Optional<WorkedStep> worked = WorkedStep.of(sheet.run(), ran);
+        if (worked.isPresent()) {
+            new WorkedHtml(html).write(worked.get());
+            printed(ran.outcome());
+            html.close().line();
+            return;
+        }
         html.open("div", "class", "work");
         html.open("pre").element("code", step.code().strip()).close();
         note(step);
@@ -72,12 +80,16 @@ record StepList(Sheet sheet, Html html, Pictures pictures) {
         }
     }
 
+    private void printed(Outcome outcome) {
+        if (outcome instanceof Outcome.Done done && !done.printed().isBlank()) {
+            html.element("pre", done.printed().stripTrailing(), "class", "printed");
+        }
+    }
+
     void outcome(Step step, Outcome outcome) {
         if (outcome instanceof Outcome.Done done) {
             new ShownValue(html).write(step, done.value());
-            if (!done.printed().isBlank()) {
-                html.element("pre", done.printed().stripTrailing(), "class", "printed");
-            }
+            printed(outcome);
         } else if (outcome instanceof Outcome.Waiting waiting) {
             String names =
                     waiting.names().stream().map(sheet::known).collect(Collectors.joining(", "));

@@ -64,9 +64,21 @@ public record WorkedStep(Step step, Shown value, Worked worked) {
         return Values.words(value, step.unit());
     }
 
-    /** The page's own methods that it rests on, each with the formula it stands for. */
+    /**
+     * The page's own methods that it rests on, each with the formula it stands for; without those
+     * that only hand on to another.
+     */
     public List<Defined> methods() {
-        return worked.methods().stream().map(this::defined).toList();
+        return worked.methods().stream()
+                .filter(method -> Terms.all(method.term()).anyMatch(WorkedStep::isMath))
+                .map(this::defined)
+                .toList();
+    }
+
+    private static boolean isMath(Term term) {
+        return term instanceof Term.Binary binary && binary.operation().isArithmetic()
+                || term instanceof Term.Known
+                || term instanceof Term.Negative;
     }
 
     private Defined defined(Formula method) {
