@@ -218,7 +218,9 @@ public final class MathFormula {
     }
 
     private static String text(String words) {
-        return "<mtext>" + Symbols.escaped(words) + "</mtext>";
+        // A browser drops plain spaces at either end.
+        String kept = words.replaceAll("^ | $", "\u00A0");
+        return "<mtext>" + Symbols.escaped(kept) + "</mtext>";
     }
 
     private static String row(String inner) {

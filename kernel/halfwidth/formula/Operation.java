@@ -27,7 +27,7 @@ public enum Operation {
     }
 
     /** Whether it joins numbers to a number. */
-    public boolean isArithmetic() {
+    boolean isArithmetic() {
         return rank >= PLUS.rank;
     }
 

@@ -1,11 +1,18 @@
 package halfwidth.show;
 
+import halfwidth.method.MethodSource;
+import halfwidth.method.MethodSources;
+import halfwidth.run.Outcome;
 import halfwidth.run.Run.Ran;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A sheet for the reviewer: every numeric step as a formula, with its numbers and its result, and a
- * box to tick. One HTML file that stands alone.
+ * box to tick; then the source of the library methods that they call. One HTML file that stands
+ * alone.
  */
 public final class ReviewSheet {
     private static final String STYLE =
@@ -21,22 +28,31 @@ public final class ReviewSheet {
               "Latin Modern Math", "DejaVu Math TeX Gyre", math; }
             .equation { overflow-x: auto; overflow-y: hidden; } .equation math { math-style: normal; }
             .proof { color: #444; font-size: .85rem; margin-left: .8em; } .proof.absent { color: #8e1b1b; }
+            .rows { border-left: 3px solid #bbb; padding-left: .7rem; margin: .3rem 0; }
+            .came { margin-right: 1rem; } .row, .rows .small { margin: .1rem 0; }
             .java { color: #444; font-size: .85rem; }
-            @media print { .java { display: none; } }
+            .library h3 { font-size: 1rem; margin: 1.2rem 0 .2rem; } .code { background: #f3f6f7; padding: .4rem; }
+            @media print { .java, .library { display: none; } }
             .sign { margin-top: 1.5rem; } .sign span { display: inline-block; width: 14rem;
               border-bottom: 1px solid #000; margin-right: 2rem; }
             """;
 
     private final Sheet sheet;
+    private final MethodSources methods;
     private final Html html = new Html();
 
-    private ReviewSheet(Sheet sheet) {
+    private ReviewSheet(Sheet sheet, MethodSources methods) {
         this.sheet = sheet;
+        this.methods = methods;
     }
 
-    /** Writes the sheet of a run that kept its workings. */
-    public static String of(Sheet sheet) {
-        ReviewSheet review = new ReviewSheet(sheet);
+    /**
+     * Writes the sheet of a run that kept its workings.
+     *
+     * @param methods what the page's steps call
+     */
+    public static String of(Sheet sheet, MethodSources methods) {
+        ReviewSheet review = new ReviewSheet(sheet, methods);
         review.write();
         return review.html.toString();
     }
@@ -54,7 +70,8 @@ public final class ReviewSheet {
         }
         sheet.run().steps().forEach(this::step);
         html.open("p", "class", "sign").text("Reviewed by ").element("span", " ");
-        html.text("Date ").element("span", " ").close();
+        html.text("Date ").element("span", " ").close().line();
+        library();
         html.close().close().line();
     }
 
@@ -71,14 +88,49 @@ public final class ReviewSheet {
 
     private void step(Ran ran) {
         Optional<WorkedStep> worked = WorkedStep.of(sheet.run(), ran);
-        if (worked.isEmpty()) {
+        List<WorkedRows> rows = WorkedRows.of(sheet.run(), ran);
+        if (worked.isEmpty() && rows.isEmpty()) {
             return;
         }
         html.open("section", "id", "step-" + ran.step().line());
         html.element("span", "", "class", "tick");
         html.element("span", "line " + ran.step().line(), "class", "line");
         html.open("div");
-        new WorkedHtml(html).write(worked.get());
+        worked.ifPresentOrElse(new WorkedHtml(html)::write, () -> series(ran));
+        List<MethodSource> called = methods.calledBy(ran.step());
+        worked.ifPresent(step -> new WorkedHtml(html).calls(LibraryCall.of(step, called)));
+        rows.forEach(new WorkedHtml(html)::rows);
         html.close().close().line();
+    }
+
+    /** A step whose value is more than a number. */
+    private void series(Ran ran) {
+        html.open("pre").element("code", ran.step().code().strip()).close();
+        if (!ran.step().note().isBlank()) {
+            html.element("p", ran.step().note(), "class", "source");
+        }
+        if (ran.outcome() instanceof Outcome.Done done) {
+            html.open("p", "class", "value").text("= ");
+            html.element("strong", Values.summary(done.value())).close();
+        }
+    }
+
+    /** The source of the methods that are called: on paper it would be a book. */
+    private void library() {
+        Set<MethodSource> called = new LinkedHashSet<>();
+        sheet.run().steps().forEach(ran -> called.addAll(methods.calledBy(ran.step())));
+        if (called.isEmpty()) {
+            return;
+        }
+        html.open("div", "class", "library").element("h2", "Library methods called").line();
+        for (MethodSource method : called) {
+            html.open("div", "id", method.anchor());
+            html.element("h3", method.type() + ", " + method.signature());
+            html.element("p", "%s, line %s".formatted(method.file(), method.line()));
+            html.element("pre", method.documentation());
+            html.open("pre", "class", "code").element("code", method.source()).close();
+            html.close().line();
+        }
+        html.close().line();
     }
 }

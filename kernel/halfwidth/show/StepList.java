@@ -1,15 +1,22 @@
 package halfwidth.show;
 
+import halfwidth.method.MethodSource;
 import halfwidth.page.Part;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run.Ran;
 import halfwidth.run.Step;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** The steps of one block, each with its line in the margin, its numbers and its outcome. */
-record StepList(Sheet sheet, Html html, Pictures pictures) {
+/**
+ * The steps of one block, each with its line in the margin, its numbers and its outcome.
+ *
+ * @param called the library methods to name at a step
+ */
+record StepList(
+        Sheet sheet, Html html, Pictures pictures, Function<Step, List<MethodSource>> called) {
 
     void write(Part.Steps part) {
         List<Ran> steps = within(sheet.run().steps(), part.line(), part.code());
@@ -54,6 +61,8 @@ record StepList(Sheet sheet, Html html, Pictures pictures) {
         Optional<WorkedStep> worked = WorkedStep.of(sheet.run(), ran);
         if (worked.isPresent()) {
             new WorkedHtml(html).write(worked.get());
+            calls(worked.get());
+            rows(ran);
             printed(ran.outcome());
             html.close().line();
             return;
@@ -67,7 +76,29 @@ record StepList(Sheet sheet, Html html, Pictures pictures) {
         } else {
             outcome(step, ran.outcome());
         }
+        rows(ran);
         html.close().line();
+    }
+
+    private void calls(WorkedStep worked) {
+        List<LibraryCall> calls = LibraryCall.of(worked, called.apply(worked.step()));
+        if (!calls.isEmpty()) {
+            html.open("div", "class", "calls");
+            new WorkedHtml(html).calls(calls);
+            html.close();
+        }
+    }
+
+    /** What was computed row by row: on paper the review sheet has it. */
+    private void rows(Ran ran) {
+        List<WorkedRows> rows = WorkedRows.of(sheet.run(), ran);
+        if (rows.isEmpty()) {
+            return;
+        }
+        html.open("details", "class", "each");
+        html.element("summary", "First, last and worst row");
+        rows.forEach(new WorkedHtml(html)::rows);
+        html.close();
     }
 
     private void note(Step step) {

@@ -71,7 +71,7 @@ public final class WorkedHtml {
         html.open("pre").element("code", step.code().strip()).close();
     }
 
-    private void branch(WorkedStep.Branch branch) {
+    private void branch(NumbersPut.Branch branch) {
         html.open("p", "class", "small");
         math(MathFormula.pieces(branch.condition()));
         html.text(branch.held() ? " holds: " : " does not hold: ");
@@ -81,20 +81,86 @@ public final class WorkedHtml {
 
     private void equation(String left, Term term) {
         html.open("p", "class", "equation");
-        List<String> pieces = new ArrayList<>(MathFormula.pieces(term));
-        pieces.set(0, left + EQUALS + pieces.get(0));
-        math(pieces);
+        math(left + EQUALS, term);
         html.close();
+    }
+
+    /** The library methods that a step calls, each with a link to its source. */
+    void calls(List<LibraryCall> calls) {
+        if (calls.isEmpty()) {
+            return;
+        }
+        html.open("p", "class", "small").text("calls");
+        String before = " ";
+        for (LibraryCall call : calls) {
+            String type = call.method().type();
+            html.text(before);
+            html.element(
+                    "a",
+                    type.substring(type.lastIndexOf('.') + 1) + "." + call.method().signature(),
+                    "href",
+                    "#" + call.method().anchor());
+            if (!call.arguments().isEmpty()) {
+                html.text(" with " + String.join(", ", call.arguments()));
+            }
+            before = "; ";
+        }
+        html.close();
+    }
+
+    /** What is computed row by row, with the rows that are shown. */
+    void rows(WorkedRows rows) {
+        html.open("div", "class", "rows");
+        html.element("p", rows.heading() + ":", "class", "small");
+        for (WorkedRows.Computed part : rows.formulas()) {
+            html.open("p", "class", "equation");
+            if (!part.complete()) {
+                html.text("Too complex to be shown as a formula; its Java: ");
+            }
+            math(left(part.name()), part.formula());
+            html.close();
+        }
+        rows.shown().forEach(this::row);
+        html.close().line();
+    }
+
+    private static String left(String name) {
+        return name.isEmpty() ? "" : MathFormula.name(name) + EQUALS;
+    }
+
+    private void row(WorkedRows.OneRow row) {
+        html.open("p", "class", "row").element("span", row.label() + ":", "class", "small");
+        for (WorkedRows.Came came : row.numbers()) {
+            html.text(" ").open("span", "class", "came");
+            came.numbers()
+                    .ifPresentOrElse(
+                            numbers -> math(left(came.name()), numbers),
+                            () -> math(List.of(left(came.name()))));
+            html.text(came.numbers().isPresent() ? " = " : " ").element("strong", came.result());
+            html.close();
+        }
+        html.close();
+        row.branches().forEach(this::branch);
+        row.methods().forEach(this::method);
+    }
+
+    private void math(String left, Term term) {
+        List<String> pieces = new ArrayList<>(MathFormula.pieces(term));
+        pieces.set(0, left + pieces.get(0));
+        math(pieces);
     }
 
     /** Pieces of one equation; a line may break between them. */
     private void math(List<String> pieces) {
         for (String piece : pieces) {
+            if (piece.isEmpty()) {
+                continue;
+            }
             html.trusted("<math><mrow>" + Html.readable(piece) + "</mrow></math><wbr />");
         }
     }
 
-    private void method(WorkedStep.Defined method) {
+    private void method(NumbersPut.Defined method) {
         html.open("p", "class", "small").text("where ");
         List<String> pieces = new ArrayList<>(MathFormula.pieces(method.head()));
         List<Term> forms = new ArrayList<>(List.of(method.formula()));
