@@ -68,6 +68,7 @@ public final class ReviewSheet {
             html.element(
                     "p", "Worked example – invented values, not a station's.", "class", "absent");
         }
+        open();
         sheet.run().steps().forEach(this::step);
         html.open("p", "class", "sign").text("Reviewed by ").element("span", " ");
         html.text("Date ").element("span", " ").close().line();
@@ -84,6 +85,26 @@ public final class ReviewSheet {
                         Dates.words(stamp.ran()),
                         stamp.version(),
                         Proofs.words(sheet.run()));
+    }
+
+    /** The steps whose units are not proved, each with its reason. */
+    private void open() {
+        List<WorkedStep> open =
+                sheet.run().steps().stream()
+                        .flatMap(ran -> WorkedStep.of(sheet.run(), ran).stream())
+                        .filter(step -> !step.worked().proof().proved())
+                        .toList();
+        if (open.isEmpty()) {
+            return;
+        }
+        html.open("ul");
+        for (WorkedStep one : open) {
+            int line = one.step().line();
+            html.open("li").element("a", "line " + line, "href", "#step-" + line);
+            html.text(", %s: %s.".formatted(one.step().name(), one.worked().proof().why()));
+            html.close();
+        }
+        html.close().line();
     }
 
     private void step(Ran ran) {
