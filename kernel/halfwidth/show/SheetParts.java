@@ -85,7 +85,7 @@ public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
 
     /** What came of one step, without its code. */
     public void outcome(Ran ran) {
-        StepList list = new StepList(sheet, html, pictures);
+        StepList list = new StepList(sheet, html, pictures, step -> List.of());
         if (Plots.isPlot(ran)) {
             view(ran);
         } else {
