@@ -64,7 +64,7 @@ class StructureTest {
                     .whereLayer("adapt")
                     .mayOnlyBeAccessedByLayers("web", "command")
                     .whereLayer("method")
-                    .mayOnlyBeAccessedByLayers("web", "command")
+                    .mayOnlyBeAccessedByLayers("show", "web", "command")
                     .whereLayer("search")
                     .mayOnlyBeAccessedByLayers("web", "command")
                     .whereLayer("engine")

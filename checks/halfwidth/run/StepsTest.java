@@ -262,6 +262,26 @@ class StepsTest {
     }
 
     @Test
+    void aStepIsRefusedWhoseResultIsShownInAnotherUnit() {
+        Script script =
+                new Script(
+                        List.of(
+                                new Script.Code(
+                                        10,
+                                        "double cut = 3; // mm\ndouble power = 2; // W\n",
+                                        false)),
+                        List.of("cut", "power"),
+                        Map.of("cut", List.of("in"), "power", List.of("V·A")));
+
+        Run run = bench.run(script, Bench.values());
+
+        assertEquals(
+                "The step states the unit mm, and the results show cut in in.",
+                Bench.failureAt(run, 10).reason());
+        assertEquals(2, Bench.realAt(run, 11));
+    }
+
+    @Test
     void readingsArriveAsATableWithItsBlanksMissing() {
         Script script =
                 new Script(

@@ -7,12 +7,14 @@ package halfwidth.show;
 final class SecondEvaluator {
     private final String text;
     private final int shifted;
+    private final int way;
     private int at;
     private int numbers;
 
-    private SecondEvaluator(String text, int shifted) {
+    private SecondEvaluator(String text, int shifted, int way) {
         this.text = text.replace('−', '-').replace(" ", "");
         this.shifted = shifted;
+        this.way = way;
     }
 
     /** A value and how far the digits that are not printed may move it. */
@@ -25,13 +27,22 @@ final class SecondEvaluator {
      *     every reader knows
      */
     static Worked of(String formula) {
-        SecondEvaluator first = new SecondEvaluator(formula, -1);
+        SecondEvaluator first = new SecondEvaluator(formula, -1, 0);
         double value = first.whole();
         double within = 0;
         for (int i = 0; i < first.numbers; i++) {
-            within += Math.abs(new SecondEvaluator(formula, i).whole() - value);
+            within += Math.max(moved(formula, i, 1, value), moved(formula, i, -1, value));
         }
         return new Worked(value, within);
+    }
+
+    /**
+     * How far half a unit of a number moves the value; not at all for a whole exponent of a
+     * negative number, where any other has none.
+     */
+    private static double moved(String formula, int number, int way, double value) {
+        double moved = Math.abs(new SecondEvaluator(formula, number, way).whole() - value);
+        return Double.isNaN(moved) ? 0 : moved;
     }
 
     /** Half a unit of the sixth significant digit. */
@@ -103,7 +114,7 @@ final class SecondEvaluator {
             at++;
         }
         double value = Double.parseDouble(text.substring(start, at));
-        return numbers++ == shifted ? value + halfUnit(value) : value;
+        return numbers++ == shifted ? value + way * halfUnit(value) : value;
     }
 
     private boolean isOfNumber(int place) {

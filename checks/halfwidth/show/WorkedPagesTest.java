@@ -34,7 +34,14 @@ class WorkedPagesTest {
         }
     }
 
+    private record RowsOnPage(String page, WorkedRows rows) {
+        private String words() {
+            return page + ":" + rows.step().line() + " " + String.join("\n    ", rows.text());
+        }
+    }
+
     private static final List<OnPage> STEPS = new ArrayList<>();
+    private static final List<RowsOnPage> ROWS = new ArrayList<>();
     private static int numeric;
 
     @BeforeAll
@@ -51,6 +58,7 @@ class WorkedPagesTest {
 
     private static void take(Page page, Run run, Run.Ran ran) {
         WorkedStep.of(run, ran).ifPresent(step -> STEPS.add(new OnPage(page.name(), step)));
+        WorkedRows.of(run, ran).forEach(rows -> ROWS.add(new RowsOnPage(page.name(), rows)));
         boolean number =
                 ran.outcome() instanceof Outcome.Done done
                         && (done.value() instanceof Shown.Real
@@ -98,22 +106,9 @@ class WorkedPagesTest {
         int again = 0;
         List<String> wrong = new ArrayList<>();
         for (OnPage one : STEPS) {
-            Optional<Term> numbers = one.step().numbers();
-            OptionalDouble result = number(one.step().value());
-            if (numbers.isPresent() && result.isPresent()) {
-                try {
-                    SecondEvaluator.Worked worked =
-                            SecondEvaluator.of(PlainFormula.of(numbers.get()));
-                    again++;
-                    double apart = Math.abs(worked.value() - result.getAsDouble());
-                    double digits = SecondEvaluator.halfUnit(result.getAsDouble());
-                    if (!(apart <= 1.01 * worked.within() + digits + 1e-12)) {
-                        wrong.add(one.words() + " but " + worked);
-                    }
-                } catch (IllegalArgumentException call) {
-                    continue; // a call of a method, whose value stands as it is
-                }
-            }
+            Optional<Boolean> same = one.step().numbers().flatMap(n -> same(n, one.step().value()));
+            again += same.isPresent() ? 1 : 0;
+            same.filter(agrees -> !agrees).ifPresent(no -> wrong.add(one.words()));
         }
         System.out.printf(
                 "%s of %s steps worked out again from their digits; the others are a value of a"
@@ -121,6 +116,48 @@ class WorkedPagesTest {
                 again, STEPS.size());
         assertEquals("", String.join("\n", wrong));
         assertTrue(again > 250, again + " worked out again");
+    }
+
+    @Test
+    void theNumbersShownForARowGiveItsResult() {
+        int again = 0;
+        int all = 0;
+        List<String> wrong = new ArrayList<>();
+        for (RowsOnPage one : ROWS) {
+            for (WorkedRows.OneRow row : one.rows().shown()) {
+                for (WorkedRows.Came came : row.numbers()) {
+                    Optional<Boolean> same = came.numbers().flatMap(n -> same(n, came.value()));
+                    all++;
+                    again += same.isPresent() ? 1 : 0;
+                    same.filter(agrees -> !agrees)
+                            .ifPresent(no -> wrong.add(row.label() + " of " + one.words()));
+                }
+            }
+        }
+        System.out.printf(
+                "%s of %s numbers of rows worked out again, of %s rules and loops%n",
+                again, all, ROWS.size());
+        assertEquals("", String.join("\n", wrong));
+        assertTrue(again > 100, again + " worked out again");
+    }
+
+    /**
+     * Whether a formula with numbers gives a result within the digits printed; empty where it holds
+     * a call of a method, whose value stands as it is.
+     */
+    private static Optional<Boolean> same(Term numbers, Shown value) {
+        OptionalDouble result = number(value);
+        if (result.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            SecondEvaluator.Worked worked = SecondEvaluator.of(PlainFormula.of(numbers));
+            double apart = Math.abs(worked.value() - result.getAsDouble());
+            double digits = SecondEvaluator.halfUnit(result.getAsDouble());
+            return Optional.of(apart <= 1.01 * worked.within() + digits + 1e-12);
+        } catch (IllegalArgumentException call) {
+            return Optional.empty();
+        }
     }
 
     private static OptionalDouble number(Shown value) {

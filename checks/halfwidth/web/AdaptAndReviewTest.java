@@ -69,7 +69,7 @@ class AdaptAndReviewTest {
         assertEquals(right, Files.readString(adapted()));
         assertEquals(shipped, Files.readString(Served.NOTEBOOKS.resolve(PAGE + ".md")));
         String review = friend.get("/review/" + PAGE + "?visit=");
-        assertTrue(review.contains("extra = <strong>3</strong>"), review);
+        assertTrue(review.contains("= <strong>3</strong>"), review);
         assertTrue(review.contains("double extra = 2 + 1;"), review);
         assertFalse(review.contains("says the same as the shipped one"), review);
     }

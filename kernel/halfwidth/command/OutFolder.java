@@ -1,5 +1,6 @@
 package halfwidth.command;
 
+import halfwidth.method.MethodSources;
 import halfwidth.show.HtmlSheet;
 import halfwidth.show.ResultsCsv;
 import halfwidth.show.ReviewSheet;
@@ -21,9 +22,14 @@ final class OutFolder {
             Files.createDirectories(folder);
             Files.writeString(folder.resolve("results.csv"), ResultsCsv.of(sheet));
             Files.writeString(folder.resolve("page.html"), HtmlSheet.of(sheet));
-            Files.writeString(folder.resolve("review.html"), ReviewSheet.of(sheet));
+            Files.writeString(folder.resolve("review.html"), ReviewSheet.of(sheet, called(sheet)));
         } catch (IOException e) {
             throw new Refused("Folder " + folder + " cannot be written: " + e.getMessage());
         }
+    }
+
+    private static MethodSources called(Sheet sheet) {
+        return MethodSources.of(
+                sheet.page(), sheet.run().steps().stream().map(ran -> ran.step()).toList());
     }
 }

@@ -75,7 +75,8 @@ final class RunPage implements Callable<Integer> {
             Filled filled = kept.filled(page, entered, pages, spec.commandLine().getErr());
             try (OpenPage open = workshop.open(Script.of(page))) {
                 Values values = Values.of(filled);
-                Run run = out == null ? open.run(values) : open.work(values);
+                boolean shown = out != null || record;
+                Run run = shown ? open.work(values) : open.run(values);
                 Sheet sheet = sheet(filled, run);
                 print(sheet);
                 kept.publish(sheet);

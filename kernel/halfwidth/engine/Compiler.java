@@ -79,7 +79,7 @@ final class Compiler implements AutoCloseable {
                 entryPoints.classes(),
                 script.wanted(),
                 places(evaluated),
-                new Workings(formulas.byIndex(units.lines()), units.proofs()));
+                new Workings(formulas.byIndex(units.lines()), formulas.rows(), units.proofs()));
     }
 
     /**
@@ -141,12 +141,12 @@ final class Compiler implements AutoCloseable {
     /**
      * Evaluates a statement.
      *
-     * @param noting its text with notes of what it uses; where the compiler does not accept that,
-     *     the statement is evaluated as it stands, and what is wrong is said of it
+     * @param noting its text with notes of what it uses, to be tried in turn; where the compiler
+     *     accepts none, the statement is evaluated as it stands, and what is wrong is said of it
      */
-    private Evaluated evaluate(Statement statement, String noting) {
-        if (!noting.equals(statement.text())) {
-            List<SnippetEvent> events = shell.eval(noting);
+    private Evaluated evaluate(Statement statement, List<String> noting) {
+        for (String text : noting) {
+            List<SnippetEvent> events = shell.eval(text);
             if (acceptance.problem(statement, events).isEmpty()) {
                 return accepted(
                         statement,

@@ -1,5 +1,6 @@
 package halfwidth.engine;
 
+import halfwidth.formula.EachRow;
 import halfwidth.formula.Formula;
 import halfwidth.formula.FormulaReader;
 import halfwidth.run.Script;
@@ -20,7 +21,7 @@ final class Formulas {
                         .flatMap(List::stream)
                         .filter(statement -> !statement.check())
                         .toList();
-        FormulaReader reader = new FormulaReader(Noted.class.getName() + ".at");
+        FormulaReader reader = new FormulaReader(Noted.class.getName());
         List<FormulaReader.Reading> read =
                 reader.read(steps.stream().map(Statement::text).toList());
         for (int i = 0; i < steps.size(); i++) {
@@ -32,10 +33,20 @@ final class Formulas {
         return statements.get(code);
     }
 
-    /** A statement's text with notes of the numbers it uses. */
-    String noting(Statement statement) {
+    /** A statement's text with notes of the numbers it uses, that which notes most first. */
+    List<String> noting(Statement statement) {
         FormulaReader.Reading reading = readings.get(statement);
-        return reading == null ? statement.text() : reading.noting();
+        return reading == null ? List.of() : reading.noting();
+    }
+
+    /** What the page computes row by row, by the place of its notes. */
+    Map<Integer, EachRow> rows() {
+        Map<Integer, EachRow> rows = new HashMap<>();
+        readings.values().stream()
+                .flatMap(reading -> reading.rows().stream())
+                .filter(EachRow::computes)
+                .forEach(each -> rows.put(each.place(), each));
+        return rows;
     }
 
     Map<Integer, Formula> byIndex(List<Program.Line> lines) {

@@ -2,6 +2,7 @@ package halfwidth.engine;
 
 import halfwidth.run.Message;
 import halfwidth.run.Outcome;
+import halfwidth.run.Rows;
 import halfwidth.run.Run;
 import halfwidth.run.Shown;
 import halfwidth.run.Values;
@@ -28,6 +29,7 @@ final class PageRun {
     private final LeftThreads leftThreads =
             new LeftThreads(Thread.currentThread().getThreadGroup());
     private final Map<Integer, Worked> worked = new HashMap<>();
+    private final Map<Integer, List<Rows>> rows = new HashMap<>();
     private boolean workings;
     private boolean spoiled;
 
@@ -73,7 +75,7 @@ final class PageRun {
             }
         }
         at.accept(-1);
-        return new Run(steps, checks, finals(), worked);
+        return new Run(steps, checks, finals(), worked, rows);
     }
 
     private Outcome outcome(int index, Optional<Outcome.Failed> barred, Capture capture) {
@@ -144,11 +146,18 @@ final class PageRun {
 
     private Object noted(int index) throws Throwable {
         Noted.start();
+        Object value = null;
         try {
-            return linked.invoke(index);
+            value = linked.invoke(index);
+            return value;
         } finally {
-            Map<Integer, Object> notes = Noted.taken();
-            program.workings().of(index, notes).ifPresent(how -> worked.put(index, how));
+            Noted.Notes notes = Noted.taken();
+            Workings all = program.workings();
+            all.of(index, notes.values()).ifPresent(how -> worked.put(index, how));
+            List<Rows> seen = value == null ? List.of() : all.rows(notes.rows(), value);
+            if (!seen.isEmpty()) {
+                rows.put(index, seen);
+            }
         }
     }
 

@@ -7,10 +7,12 @@ import halfwidth.run.Outcome;
 import halfwidth.run.Prelude;
 import halfwidth.run.Proof;
 import halfwidth.run.Script;
+import halfwidth.value.Unit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The statements of a page after their units were worked out.
@@ -34,7 +36,7 @@ record UnitsOfPage(List<Program.Line> lines, Map<Integer, Proof> proofs) {
         findings.forEach((index, finding) -> proofs.put(index, finding.proof()));
         List<Program.Line> judged = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
-            judged.add(judged(lines.get(i), findings.get(i)));
+            judged.add(shown(judged(lines.get(i), findings.get(i)), script.units()));
         }
         return new UnitsOfPage(judged, proofs);
     }
@@ -50,6 +52,28 @@ record UnitsOfPage(List<Program.Line> lines, Map<Integer, Proof> proofs) {
                                 "",
                                 "Correct the formula, or the unit in the comment behind it.");
         return line.with(failed);
+    }
+
+    /** A step whose result is shown in another unit than it states would mislead. */
+    private static Program.Line shown(Program.Line line, Map<String, List<String>> units) {
+        Optional<Unit> stated = Unit.find(line.step().unit());
+        if (line.problem().isPresent() || stated.isEmpty() || line.statement().check()) {
+            return line;
+        }
+        return units.getOrDefault(line.step().name(), List.of()).stream()
+                .filter(unit -> Unit.find(unit).filter(stated.get()::sameSize).isEmpty())
+                .findFirst()
+                .map(unit -> line.with(shownOtherwise(line, unit)))
+                .orElse(line);
+    }
+
+    private static Outcome.Failed shownOtherwise(Program.Line line, String unit) {
+        return line.statement()
+                .failed(
+                        "The step states the unit %s, and the results show %s in %s."
+                                .formatted(line.step().unit(), line.step().name(), unit),
+                        "",
+                        "Give both the same unit, or convert in a step of its own.");
     }
 
     private static PageStatement statement(

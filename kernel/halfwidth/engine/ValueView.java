@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import tech.tablesaw.api.NumericColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
@@ -44,6 +45,11 @@ final class ValueView {
                     ? new Shown.Whole(optional.getAsInt())
                     : new Shown.Nothing();
         }
+        if (value instanceof OptionalLong optional) {
+            return optional.isPresent()
+                    ? new Shown.Whole(optional.getAsLong())
+                    : new Shown.Nothing();
+        }
         if (value instanceof Double || value instanceof Float) {
             return new Shown.Real(((Number) value).doubleValue());
         }
@@ -67,9 +73,14 @@ final class ValueView {
                         || value instanceof Estimate
                         || value instanceof OptionalDouble
                         || value instanceof OptionalInt
+                        || value instanceof OptionalLong
                         || value instanceof Optional<?> optional
-                                && optional.map(Estimate.class::isInstance).orElse(true);
+                                && optional.map(ValueView::isNumber).orElse(true);
         return small ? of(value) : new Shown.Words(value.getClass().getSimpleName());
+    }
+
+    private static boolean isNumber(Object value) {
+        return value instanceof Number || value instanceof Estimate;
     }
 
     private static Shown compound(Object value) {

@@ -71,7 +71,7 @@ final class CallReader {
         }
         int place = reader.place(call, noted);
         if (on instanceof IdentifierTree type && isType(type.getName().toString())) {
-            return new Term.Call(place, name, null, parts(call.getArguments()));
+            return new Term.Call(place, on + "." + name, null, parts(call.getArguments()));
         }
         Term subject = reader.subject(on);
         boolean unwraps = UNWRAPPING.contains(name) && call.getArguments().isEmpty();

@@ -19,6 +19,6 @@ public record Formula(String name, List<String> parameters, boolean method, Term
 
     /** Whether it says more than the Java does: not so for a part that has no form of its own. */
     public boolean complete() {
-        return Terms.all(term).noneMatch(part -> part instanceof Term.Code code && !code.isText());
+        return Terms.complete(term);
     }
 }

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Reads the formulas of a page's statements. */
 public final class FormulaReader {
@@ -36,7 +37,11 @@ public final class FormulaReader {
                     "OptionalDouble",
                     "OptionalInt",
                     "Estimate",
-                    "Optional<Estimate>");
+                    "Optional<Estimate>",
+                    "Optional<Double>",
+                    "Optional<Integer>",
+                    "Optional<Long>",
+                    "OptionalLong");
 
     private static final String MEMBER = "class Text {\n%s\n}";
     private static final String STATEMENT = "class Text {{\n%s\n;}}";
@@ -45,20 +50,23 @@ public final class FormulaReader {
      * A statement as read.
      *
      * @param formula what it computes; empty where that is no number
-     * @param noting its text with notes of the numbers it uses; as it was where there are none
+     * @param rows what it computes row by row
+     * @param noting its text with notes of the numbers it uses, that which notes most first; empty
+     *     where there are none. Where the compiler refuses one, the next does
      */
-    public record Reading(Optional<Formula> formula, String noting) {}
+    public record Reading(Optional<Formula> formula, List<EachRow> rows, List<String> noting) {}
 
-    private final String note;
+    private final String notes;
     private int places;
     private Set<String> methods = Set.of();
 
     /**
-     * @param note a method that takes a place and a value, notes and returns the value, with a
-     *     variant for each primitive type, as in {@code my.Notes.at}
+     * @param notes a class whose methods take the notes: {@code at(place, value)} and {@code
+     *     row(place, begin(), value)} return the value and have a variant for each primitive type;
+     *     {@code turn(place)} begins a turn of a loop, and {@code end(place)} ends the loop
      */
-    public FormulaReader(String note) {
-        this.note = note;
+    public FormulaReader(String notes) {
+        this.notes = notes;
     }
 
     /** Reads statements, in their order; one that is no valid Java gives no formula. */
@@ -102,7 +110,15 @@ public final class FormulaReader {
         int start = (member instanceof BlockTree ? STATEMENT : MEMBER).indexOf("%s");
         TermReader reader = new TermReader(parsed, text, start, this);
         Optional<Formula> formula = formula(member, reader);
-        return new Reading(formula, formula.isEmpty() ? text : reader.noting(note));
+        if (formula.isEmpty() && member != null) {
+            new RowReader(reader).scan(member, null);
+        }
+        List<String> noting =
+                Stream.of(reader.noting(notes, true), reader.noting(notes, false))
+                        .distinct()
+                        .filter(one -> !one.equals(text))
+                        .toList();
+        return new Reading(formula, reader.rows(), noting);
     }
 
     private static Tree member(CompilationUnitTree tree) {

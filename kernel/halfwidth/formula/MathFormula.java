@@ -1,5 +1,6 @@
 package halfwidth.formula;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -9,11 +10,85 @@ public final class MathFormula {
     private static final int LOOSEST = 0;
     private static final int TIGHTEST = 9;
 
+    /** A formula of no more letters than this, as plain text, need not be broken. */
+    private static final int SHORT = 28;
+
+    /** How deep within brackets a line may break. */
+    private static final int ROOM_DEPTH = 6;
+
     private MathFormula() {}
 
     /** Writes a term as an element without the {@code math} around it. */
     public static String of(Term term) {
         return of(term, LOOSEST);
+    }
+
+    /**
+     * Writes a term in pieces between which a line may break, since a browser breaks none within an
+     * equation.
+     */
+    public static List<String> pieces(Term term) {
+        return PlainFormula.of(term).length() <= SHORT
+                ? List.of(of(term))
+                : pieces(term, LOOSEST, ROOM_DEPTH);
+    }
+
+    private static List<String> pieces(Term term, int around, int depth) {
+        if (depth == 0) {
+            return List.of(of(term, around));
+        }
+        if (term instanceof Term.Binary binary && binary.operation() != Operation.OVER) {
+            int rank = binary.operation().rank;
+            List<String> all = new ArrayList<>(pieces(binary.left(), rank, depth - 1));
+            List<String> right = pieces(binary.right(), rank + 1, depth - 1);
+            add(all, infix(binary.operation().symbol()), right);
+            return rank < around ? bracketed(all) : all;
+        }
+        if (term instanceof Term.Choice choice) {
+            List<String> all = new ArrayList<>(pieces(choice.then(), 1, depth - 1));
+            add(all, text(" if "), pieces(choice.condition(), 1, depth - 1));
+            add(all, text(", else "), pieces(choice.otherwise(), LOOSEST, depth - 1));
+            return around > 0 ? bracketed(all) : all;
+        }
+        if (term instanceof Term.Call call && !call.name().isEmpty()) {
+            return call(call, depth);
+        }
+        return List.of(of(term, around));
+    }
+
+    private static List<String> call(Term.Call call, int depth) {
+        List<String> all = new ArrayList<>();
+        String before = Symbols.math(call.name()) + operator("(");
+        for (Term argument :
+                Stream.concat(call.on().stream(), call.arguments().stream()).toList()) {
+            add(all, before, pieces(argument, LOOSEST, depth - 1));
+            before = "";
+            all.set(all.size() - 1, all.get(all.size() - 1) + operator(","));
+        }
+        if (all.isEmpty()) {
+            return List.of(of(call));
+        }
+        String last = all.get(all.size() - 1);
+        String comma = operator(",");
+        all.set(all.size() - 1, last.substring(0, last.length() - comma.length()) + operator(")"));
+        return all;
+    }
+
+    private static void add(List<String> all, String before, List<String> more) {
+        all.add(before + more.get(0));
+        all.addAll(more.subList(1, more.size()));
+    }
+
+    private static List<String> bracketed(List<String> pieces) {
+        List<String> all = new ArrayList<>(pieces);
+        all.set(0, operator("(") + all.get(0));
+        all.set(all.size() - 1, all.get(all.size() - 1) + operator(")"));
+        return all;
+    }
+
+    /** A sign that keeps its room on both sides where a line begins with it. */
+    private static String infix(String sign) {
+        return "<mo form=\"infix\">" + Symbols.escaped(sign) + "</mo>";
     }
 
     /** Writes the name of a variable as a symbol. */
@@ -143,7 +218,9 @@ public final class MathFormula {
     }
 
     private static String text(String words) {
-        return "<mtext>" + Symbols.escaped(words) + "</mtext>";
+        // A browser drops plain spaces at either end.
+        String kept = words.replaceAll("^ | $", "\u00A0");
+        return "<mtext>" + Symbols.escaped(kept) + "</mtext>";
     }
 
     private static String row(String inner) {

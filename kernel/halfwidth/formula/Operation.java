@@ -26,6 +26,11 @@ public enum Operation {
         this.rank = rank;
     }
 
+    /** Whether it joins numbers to a number. */
+    boolean isArithmetic() {
+        return rank >= PLUS.rank;
+    }
+
     /** How it is written between the terms. */
     public String symbol() {
         return symbol;

@@ -33,6 +33,11 @@ public sealed interface Term extends Serializable {
             arguments = List.copyOf(arguments);
         }
 
+        /** The method's own name, without that of its type; "" where it only unwraps. */
+        public String method() {
+            return name.substring(name.lastIndexOf('.') + 1);
+        }
+
         Optional<Term> on() {
             return Optional.ofNullable(subject);
         }

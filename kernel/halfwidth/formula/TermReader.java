@@ -2,6 +2,7 @@ package halfwidth.formula;
 
 import com.sun.source.tree.ArrayAccessTree;
 import com.sun.source.tree.BinaryTree;
+import com.sun.source.tree.BlockTree;
 import com.sun.source.tree.ConditionalExpressionTree;
 import com.sun.source.tree.ExpressionTree;
 import com.sun.source.tree.IdentifierTree;
@@ -13,6 +14,7 @@ import com.sun.source.tree.MemberSelectTree;
 import com.sun.source.tree.MethodInvocationTree;
 import com.sun.source.tree.NewClassTree;
 import com.sun.source.tree.ParenthesizedTree;
+import com.sun.source.tree.StatementTree;
 import com.sun.source.tree.Tree;
 import com.sun.source.tree.TypeCastTree;
 import com.sun.source.tree.UnaryTree;
@@ -43,18 +45,23 @@ final class TermReader {
                     Map.entry(Tree.Kind.DIVIDE, Operation.OVER),
                     Map.entry(Tree.Kind.REMAINDER, Operation.REMAINDER));
 
-    /** A text to put in; what belongs outside comes first where two begin together. */
-    private record Insertion(long at, String text) {}
+    /**
+     * A text to put in; what belongs outside comes first where two begin together.
+     *
+     * @param row whether it serves rows
+     */
+    private record Insertion(long at, String text, boolean row) {}
 
     private final JavaText.Parsed parsed;
     private final String text;
     private final int start;
     private final FormulaReader page;
     private final List<Insertion> insertions = new ArrayList<>();
+    private final List<EachRow> rows = new ArrayList<>();
     private final CallReader calls = new CallReader(this);
 
-    /** Within a rule for many values nothing is noted. */
-    private int rules;
+    /** How many rules and loops there are around. */
+    private int within;
 
     /**
      * @param start where {@code text} begins in what was parsed
@@ -199,12 +206,45 @@ final class TermReader {
         if (!(lambda.getBody() instanceof ExpressionTree body)) {
             return code(lambda);
         }
-        rules++;
-        Term gives = part(body);
-        rules--;
-        return new Term.Rule(
-                lambda.getParameters().stream().map(one -> one.getName().toString()).toList(),
-                gives);
+        within++;
+        int place = page.nextPlace();
+        int outer = rows.size();
+        insert(begin(body), "%1$s.row(" + place + ", %1$s.begin(), ");
+        Term gives = whole(body);
+        insert(end(body), ")");
+        within--;
+        List<String> of =
+                lambda.getParameters().stream().map(one -> one.getName().toString()).toList();
+        rows.add(outer, new EachRow(place, of, List.of(new EachRow.Part("", gives, place))));
+        return new Term.Rule(of, gives);
+    }
+
+    /** Takes note of each turn of a loop. */
+    void loop(StatementTree loop, StatementTree body, List<String> of, RowReader reader) {
+        within++;
+        int place = page.nextPlace();
+        int outer = rows.size();
+        boolean block = body instanceof BlockTree;
+        insert(begin(loop), "{");
+        insert(begin(body) + (block ? 1 : 0), (block ? "" : "{") + "%s.turn(" + place + ");");
+        List<EachRow.Part> parts = reader.parts(body);
+        if (!block) {
+            insert(end(body), "}");
+        }
+        insert(end(loop), "%s.end(" + place + ");}");
+        within--;
+        rows.add(outer, new EachRow(place, of, parts));
+    }
+
+    /** A number that a loop keeps under a name. */
+    EachRow.Part kept(String name, ExpressionTree tree) {
+        int place = place(tree, true);
+        return new EachRow.Part(name, read(tree, false), place);
+    }
+
+    /** What was found to be computed row by row. */
+    List<EachRow> rows() {
+        return rows;
     }
 
     Term code(Tree tree) {
@@ -225,29 +265,39 @@ final class TermReader {
 
     /** A place for the value of a part; it has none where it is not noted. */
     int place(Tree tree, boolean noted) {
-        if (!noted || rules > 0) {
+        if (!noted) {
             return Term.NO_PLACE;
         }
         int place = page.nextPlace();
-        insertions.add(new Insertion(begin(tree), "%s(" + place + ", "));
-        insertions.add(new Insertion(end(tree), ")"));
+        insert(begin(tree), "%s.at(" + place + ", ");
+        insert(end(tree), ")");
         return place;
+    }
+
+    private void insert(long at, String text) {
+        insertions.add(new Insertion(at, text, within > 0));
     }
 
     boolean isOwnMethod(String name) {
         return page.isOwnMethod(name);
     }
 
-    /** The text with a note around each part that has a place, on the same lines as before. */
-    String noting(String method) {
+    /**
+     * The text with a note around each part that has a place, on the same lines as before.
+     *
+     * @param notes the class that takes the notes
+     * @param withRows whether to note what is computed row by row
+     */
+    String noting(String notes, boolean withRows) {
         StringBuilder noting = new StringBuilder(text);
         // From the end, so that what is not yet reached stays where it was. Sorting is stable, and
         // the outer part was noted first: put in last, it comes to stand before the inner one.
         List<Insertion> backwards = new ArrayList<>(insertions);
         Collections.reverse(backwards);
+        backwards.removeIf(one -> one.row() && !withRows);
         backwards.sort(Comparator.comparingLong(Insertion::at).reversed());
         for (Insertion one : backwards) {
-            noting.insert((int) one.at() - start, one.text().formatted(method));
+            noting.insert((int) one.at() - start, one.text().formatted(notes));
         }
         return noting.toString();
     }

@@ -37,6 +37,22 @@ public final class Terms {
         return term instanceof Term.Rule rule ? List.of(rule.gives()) : List.of();
     }
 
+    /** Whether there is arithmetic or a known function in it, and not only calls. */
+    public static boolean computes(Term term) {
+        return all(term)
+                .anyMatch(
+                        part ->
+                                part instanceof Term.Known
+                                        || part instanceof Term.Negative
+                                        || part instanceof Term.Binary binary
+                                                && binary.operation().isArithmetic());
+    }
+
+    /** Whether every part has a form of its own, so that it says more than the Java does. */
+    static boolean complete(Term term) {
+        return all(term).noneMatch(part -> part instanceof Term.Code code && !code.isText());
+    }
+
     /** The place under which a term's value is noted; {@link Term#NO_PLACE} if it has none. */
     public static int place(Term term) {
         if (term instanceof Term.Name name) {

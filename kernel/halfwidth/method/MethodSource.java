@@ -1,10 +1,13 @@
 package halfwidth.method;
 
+import java.util.List;
+
 /**
  * A method of the physics library as it is written.
  *
  * @param type the full name of the type that declares it
  * @param signature its name with the types of its parameters, as in {@code next(CutRule)}
+ * @param parameters its parameters, in order
  * @param documentation what is written about it, as plain text: paragraphs, then a line for each
  *     parameter, for what it returns and for what it throws
  * @param source its Java; for a part of a record that is nowhere written out, the record's head
@@ -14,7 +17,29 @@ package halfwidth.method;
 public record MethodSource(
         String type,
         String signature,
+        List<Parameter> parameters,
         String documentation,
         String source,
         String file,
-        int line) {}
+        int line) {
+    public MethodSource {
+        parameters = List.copyOf(parameters);
+    }
+
+    /**
+     * A parameter.
+     *
+     * @param unit as its documentation states it; "" if it is no number
+     */
+    public record Parameter(String name, String unit) {}
+
+    /** Its name alone, as it is called by. */
+    public String name() {
+        return signature.substring(0, signature.indexOf('('));
+    }
+
+    /** The name of an anchor for it, the same wherever it is shown. */
+    public String anchor() {
+        return "method-" + (type + "-" + signature).replaceAll("[^A-Za-z0-9]+", "-");
+    }
+}

@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import javax.lang.model.element.Element;
 import javax.lang.model.element.ElementKind;
@@ -27,6 +29,7 @@ import javax.lang.model.element.TypeElement;
 
 /** A file of the physics library, packaged beside its classes, as parsed. */
 final class SourceFile {
+    private static final Pattern UNIT = Pattern.compile("\\(([^()]{1,20})\\)[^()]*$");
     private static final Map<String, SourceFile> READ = new ConcurrentHashMap<>();
 
     private final String file;
@@ -68,14 +71,13 @@ final class SourceFile {
 
     private synchronized Optional<MethodSource> find(TypeElement type, ExecutableElement method) {
         ClassTree declaration = declaration(type);
-        String signature = signature(method);
         for (Tree member : declaration.getMembers()) {
             if (member instanceof MethodTree written && isOf(written, method)) {
-                return Optional.of(source(type, signature, written));
+                return Optional.of(source(type, method, written));
             }
         }
         return declaration.getKind() == Tree.Kind.RECORD && isPartOf(declaration, method)
-                ? Optional.of(head(type, signature, declaration))
+                ? Optional.of(head(type, method, declaration))
                 : Optional.empty();
     }
 
@@ -93,27 +95,31 @@ final class SourceFile {
                 .orElseThrow(() -> new IllegalStateException(file + " must declare " + type));
     }
 
-    private MethodSource source(TypeElement type, String signature, MethodTree written) {
+    private MethodSource source(TypeElement type, ExecutableElement method, MethodTree written) {
         long start = trees.getSourcePositions().getStartPosition(unit, written);
         long end = trees.getSourcePositions().getEndPosition(unit, written);
-        String documentation = documentation(written);
+        String own = documentation(written);
+        String documentation = own.isEmpty() ? documentation(declaration(type)) : own;
         return new MethodSource(
                 type.getQualifiedName().toString(),
-                signature,
-                documentation.isEmpty() ? documentation(declaration(type)) : documentation,
+                signature(method),
+                parameters(method, documentation),
+                documentation,
                 atMargin((int) start, (int) end),
                 file,
                 line(start));
     }
 
     /** The head of a record, which is all there is of a component's accessor. */
-    private MethodSource head(TypeElement type, String signature, ClassTree record) {
+    private MethodSource head(TypeElement type, ExecutableElement method, ClassTree record) {
         long start = trees.getSourcePositions().getStartPosition(unit, record);
         int end = text.indexOf('{', (int) start);
+        String documentation = documentation(record);
         return new MethodSource(
                 type.getQualifiedName().toString(),
-                signature,
-                documentation(record),
+                signature(method),
+                parameters(method, documentation),
+                documentation,
                 atMargin((int) start, end).stripTrailing(),
                 file,
                 line(start));
@@ -174,6 +180,26 @@ final class SourceFile {
                         ? method.getEnclosingElement().getSimpleName()
                         : method.getSimpleName();
         return name + "(" + String.join(", ", parameterTypes(method)) + ")";
+    }
+
+    private static List<MethodSource.Parameter> parameters(
+            ExecutableElement method, String documentation) {
+        return method.getParameters().stream()
+                .map(one -> one.getSimpleName().toString())
+                .map(name -> new MethodSource.Parameter(name, unit(name, documentation)))
+                .toList();
+    }
+
+    /** What stands in brackets at the end of a parameter's line. */
+    private static String unit(String parameter, String documentation) {
+        return documentation
+                .lines()
+                .filter(line -> line.startsWith(parameter + ": "))
+                .map(UNIT::matcher)
+                .filter(Matcher::find)
+                .map(matcher -> matcher.group(1))
+                .findFirst()
+                .orElse("");
     }
 
     private static List<String> parameterTypes(ExecutableElement method) {

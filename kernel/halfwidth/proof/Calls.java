@@ -1,6 +1,7 @@
 package halfwidth.proof;
 
 import com.sun.source.tree.ExpressionTree;
+import com.sun.source.tree.IdentifierTree;
 import com.sun.source.tree.MemberReferenceTree;
 import com.sun.source.tree.MemberSelectTree;
 import com.sun.source.tree.MethodInvocationTree;
@@ -11,6 +12,7 @@ import halfwidth.value.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import javax.lang.model.element.Element;
@@ -78,6 +80,12 @@ final class Calls {
             effect(member.getExpression(), name, arguments, scope);
             return result;
         }
+        if (name.equals("setAll")
+                && call.getArguments().get(0) instanceof IdentifierTree array
+                && arguments.get(1) instanceof Value.Rule rule) {
+            scope.assign(array.getName().toString(), rule.of().apply(List.of(Amount.ONE)));
+            return Value.THING;
+        }
         TreePath own = methods.get(key(name, arguments.size()));
         return own != null && isPage(method)
                 ? inlined(own, arguments)
@@ -112,7 +120,7 @@ final class Calls {
     /** What {@code list.add(x)} does to the list. */
     private static void effect(ExpressionTree on, String name, List<Value> arguments, Scope scope) {
         boolean adds = name.equals("add") || name.equals("append") || name.equals("set");
-        if (adds && !arguments.isEmpty() && on instanceof com.sun.source.tree.IdentifierTree list) {
+        if (adds && !arguments.isEmpty() && on instanceof IdentifierTree list) {
             Value last = arguments.get(arguments.size() - 1);
             Value before = scope.find(list.getName().toString());
             boolean number = last instanceof Amount || last instanceof Value.Unknown;
@@ -189,7 +197,20 @@ final class Calls {
         return new Value.Thing(about(arguments));
     }
 
+    /** What these are about: the amounts among them, or what the others were made of. */
     private static Amount about(List<Value> arguments) {
+        boolean amounts = arguments.stream().anyMatch(Amount.class::isInstance);
+        return amounts
+                ? common(arguments)
+                : common(
+                        arguments.stream()
+                                .filter(Value.Thing.class::isInstance)
+                                .map(thing -> (Value) ((Value.Thing) thing).about())
+                                .filter(Objects::nonNull)
+                                .toList());
+    }
+
+    private static Amount common(List<Value> arguments) {
         Value all = Value.NOTHING;
         for (Value argument : arguments) {
             if (argument instanceof Amount amount) {
@@ -211,7 +232,7 @@ final class Calls {
         Optional<String> bracket = stated.given(method);
         if (!isNumber(method.getReturnType())) {
             Optional<Unit> unit = bracket.flatMap(Calls::unit);
-            return new Value.Thing(unit.map(Amount::of).orElse(carried));
+            return new Value.Thing(unit.map(Amount::of).orElse(handedOn(bracket, carried)));
         }
         if (bracket.isEmpty()) {
             String returned = method.getReturnType().toString();
@@ -231,9 +252,7 @@ final class Calls {
             }
         }
         if (carried != null && !carried.free()) {
-            return bracket.get().endsWith("per year")
-                    ? carried.over(Amount.of(Unit.of("a")))
-                    : carried;
+            return handedOn(bracket, carried);
         }
         for (Value argument : arguments) {
             if (argument instanceof Value.Text text && Unit.find(text.text()).isPresent()) {
@@ -245,6 +264,12 @@ final class Calls {
                 : new Value.Unknown(
                         "the Javadoc of %s states its unit as %s only"
                                 .formatted(method.getSimpleName(), bracket.get()));
+    }
+
+    /** What a method gives that names no unit, but how its unit follows. */
+    private static Amount handedOn(Optional<String> bracket, Amount carried) {
+        boolean yearly = carried != null && bracket.filter(b -> b.endsWith("per year")).isPresent();
+        return yearly ? carried.over(Amount.of(Unit.of("a"))) : carried;
     }
 
     private static Amount carried(Value subject, List<Value> arguments) {

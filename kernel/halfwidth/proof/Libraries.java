@@ -230,6 +230,8 @@ final class Libraries {
                         return subject.times(other);
                     case "divide":
                         return subject.over(other);
+                    case "power":
+                        return raised(subject, other);
                     case "add", "subtract", "orElse":
                         return subject.plus(other, "stands beside");
                     default:
@@ -240,6 +242,13 @@ final class Libraries {
             return subject;
         }
         return subject;
+    }
+
+    private static Value raised(Amount base, Amount exponent) {
+        Double power = exponent.factors().size() == 1 ? exponent.factors().get(0) : null;
+        return power == null || power != Math.rint(power)
+                ? new Value.Unknown("the exponent is no whole number that is known here")
+                : base.power(power.intValue());
     }
 
     private Value ofThing(

@@ -14,13 +14,18 @@ import java.util.Map;
  *     limits, its uncertainty) had at the end; absent where it was not computed
  * @param worked how each numeric step came to its value, by the step's index; empty unless asked
  *     for
+ * @param rows how steps came to their rows, by the step's index; empty unless asked for
  */
 public record Run(
-        List<Ran> steps, List<Ran> checks, Map<String, Shown> finals, Map<Integer, Worked> worked)
+        List<Ran> steps,
+        List<Ran> checks,
+        Map<String, Shown> finals,
+        Map<Integer, Worked> worked,
+        Map<Integer, List<Rows>> rows)
         implements Serializable {
     /** A run that was not asked for its workings. */
     public Run(List<Ran> steps, List<Ran> checks, Map<String, Shown> finals) {
-        this(steps, checks, finals, Map.of());
+        this(steps, checks, finals, Map.of(), Map.of());
     }
 
     /** A step and what became of it. */

@@ -4,6 +4,7 @@ import halfwidth.page.Column;
 import halfwidth.page.Field;
 import halfwidth.page.Page;
 import halfwidth.page.Part;
+import halfwidth.page.Result;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,8 +20,11 @@ import java.util.stream.Stream;
  *
  * @param pieces in the order of the page
  * @param wanted variables to report at the end
+ * @param units in which the wanted variables are shown, by name; more than one is a mistake of the
+ *     page
  */
-public record Script(List<Piece> pieces, List<String> wanted) implements Serializable {
+public record Script(List<Piece> pieces, List<String> wanted, Map<String, List<String>> units)
+        implements Serializable {
 
     /** The type of a table of readings. */
     public static final String TABLE = "tech.tablesaw.api.Table";
@@ -28,6 +32,12 @@ public record Script(List<Piece> pieces, List<String> wanted) implements Seriali
     public Script {
         pieces = List.copyOf(pieces);
         wanted = List.copyOf(wanted);
+        units = new TreeMap<>(units); // in one order, since a page is found by its digest
+    }
+
+    /** A script whose wanted variables have no unit to be shown in. */
+    public Script(List<Piece> pieces, List<String> wanted) {
+        this(pieces, wanted, Map.of());
     }
 
     /** Takes from a page what the worker needs of it. */
@@ -44,7 +54,7 @@ public record Script(List<Piece> pieces, List<String> wanted) implements Seriali
                 pieces.add(new Code(block.line(), block.code(), true));
             }
         }
-        return new Script(pieces, wanted(page));
+        return new Script(pieces, wanted(page), units(page));
     }
 
     private static Variable variable(Field field) {
@@ -60,18 +70,31 @@ public record Script(List<Piece> pieces, List<String> wanted) implements Seriali
 
     /** The results and the variables that their limits and uncertainties name. */
     private static List<String> wanted(Page page) {
-        return page.results().stream()
-                .flatMap(
-                        result ->
-                                Stream.of(
-                                                Optional.of(result.name()),
-                                                result.least(),
-                                                result.most(),
-                                                result.uncertainty())
-                                        .flatMap(Optional::stream))
-                .filter(name -> Character.isJavaIdentifierStart(name.charAt(0)))
-                .distinct()
-                .toList();
+        return page.results().stream().flatMap(Script::wanted).distinct().toList();
+    }
+
+    private static Stream<String> wanted(Result result) {
+        return Stream.of(
+                        Optional.of(result.name()),
+                        result.least(),
+                        result.most(),
+                        result.uncertainty())
+                .flatMap(Optional::stream)
+                .filter(name -> Character.isJavaIdentifierStart(name.charAt(0)));
+    }
+
+    /** A result's unit is that of its limits and of its uncertainty, too. */
+    private static Map<String, List<String>> units(Page page) {
+        Map<String, List<String>> units = new TreeMap<>();
+        for (Result result : page.results()) {
+            if (!result.unit().isEmpty()) {
+                wanted(result)
+                        .map(name -> units.computeIfAbsent(name, n -> new ArrayList<>()))
+                        .filter(all -> !all.contains(result.unit()))
+                        .forEach(all -> all.add(result.unit()));
+            }
+        }
+        return units;
     }
 
     /** A part of the page that becomes snippets. */

@@ -1,37 +1,58 @@
 package halfwidth.show;
 
+import halfwidth.method.MethodSource;
+import halfwidth.method.MethodSources;
+import halfwidth.run.Outcome;
 import halfwidth.run.Run.Ran;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A sheet for the reviewer: every numeric step as a formula, with its numbers and its result, and a
- * box to tick. One HTML file that stands alone.
+ * box to tick; then the source of the library methods that they call. One HTML file that stands
+ * alone.
  */
 public final class ReviewSheet {
     private static final String STYLE =
             """
             body { font: 11pt/1.4 system-ui, "DejaVu Sans", sans-serif; margin: 1.5rem; max-width: 60rem; }
-            section { display: grid; grid-template-columns: 2.2rem 3rem 1fr; gap: .6rem;
+            section { display: grid; grid-template-columns: 1.6rem 4.2rem minmax(0, 1fr); gap: .6rem;
               border-top: 1px solid #999; padding: .5rem 0; break-inside: avoid; }
             .tick { width: 1.3rem; height: 1.3rem; border: 2px solid #000; }
             .line, .small, .source { color: #444; font-size: .85rem; }
             .absent { color: #8e1b1b; font-weight: 600; }
-            p { margin: .15rem 0; } math { font-size: 1.08rem; } pre { white-space: pre-wrap; margin: .2rem 0; }
-            .equation { overflow-x: auto; }
+            p { margin: .15rem 0; } pre { white-space: pre-wrap; margin: .2rem 0; }
+            math { font-size: 1.08em; font-family: "Cambria Math", "STIX Two Math",
+              "Latin Modern Math", "DejaVu Math TeX Gyre", math; }
+            .equation { overflow-x: auto; overflow-y: hidden; } .equation math { math-style: normal; }
+            .proof { color: #444; font-size: .85rem; margin-left: .8em; } .proof.absent { color: #8e1b1b; }
+            .rows { border-left: 3px solid #bbb; padding-left: .7rem; margin: .3rem 0; }
+            .came { margin-right: 1rem; } .row, .rows .small { margin: .1rem 0; }
+            .java { color: #444; font-size: .85rem; }
+            .library h3 { font-size: 1rem; margin: 1.2rem 0 .2rem; } .code { background: #f3f6f7; padding: .4rem; }
+            @media print { .java, .library { display: none; } }
             .sign { margin-top: 1.5rem; } .sign span { display: inline-block; width: 14rem;
               border-bottom: 1px solid #000; margin-right: 2rem; }
             """;
 
     private final Sheet sheet;
+    private final MethodSources methods;
     private final Html html = new Html();
 
-    private ReviewSheet(Sheet sheet) {
+    private ReviewSheet(Sheet sheet, MethodSources methods) {
         this.sheet = sheet;
+        this.methods = methods;
     }
 
-    /** Writes the sheet of a run that kept its workings. */
-    public static String of(Sheet sheet) {
-        ReviewSheet review = new ReviewSheet(sheet);
+    /**
+     * Writes the sheet of a run that kept its workings.
+     *
+     * @param methods what the page's steps call
+     */
+    public static String of(Sheet sheet, MethodSources methods) {
+        ReviewSheet review = new ReviewSheet(sheet, methods);
         review.write();
         return review.html.toString();
     }
@@ -47,9 +68,11 @@ public final class ReviewSheet {
             html.element(
                     "p", "Worked example – invented values, not a station's.", "class", "absent");
         }
+        open();
         sheet.run().steps().forEach(this::step);
         html.open("p", "class", "sign").text("Reviewed by ").element("span", " ");
-        html.text("Date ").element("span", " ").close();
+        html.text("Date ").element("span", " ").close().line();
+        library();
         html.close().close().line();
     }
 
@@ -64,19 +87,71 @@ public final class ReviewSheet {
                         Proofs.words(sheet.run()));
     }
 
+    /** The steps whose units are not proved, each with its reason. */
+    private void open() {
+        List<WorkedStep> open =
+                sheet.run().steps().stream()
+                        .flatMap(ran -> WorkedStep.of(sheet.run(), ran).stream())
+                        .filter(step -> !step.worked().proof().proved())
+                        .toList();
+        if (open.isEmpty()) {
+            return;
+        }
+        html.open("ul");
+        for (WorkedStep one : open) {
+            int line = one.step().line();
+            html.open("li").element("a", "line " + line, "href", "#step-" + line);
+            html.text(", %s: %s.".formatted(one.step().name(), one.worked().proof().why()));
+            html.close();
+        }
+        html.close().line();
+    }
+
     private void step(Ran ran) {
         Optional<WorkedStep> worked = WorkedStep.of(sheet.run(), ran);
-        if (worked.isEmpty()) {
+        List<WorkedRows> rows = WorkedRows.of(sheet.run(), ran);
+        if (worked.isEmpty() && rows.isEmpty()) {
             return;
         }
         html.open("section", "id", "step-" + ran.step().line());
         html.element("span", "", "class", "tick");
         html.element("span", "line " + ran.step().line(), "class", "line");
         html.open("div");
-        new WorkedHtml(html).write(worked.get());
+        worked.ifPresentOrElse(new WorkedHtml(html)::write, () -> series(ran));
+        List<MethodSource> called = methods.calledBy(ran.step());
+        worked.ifPresent(step -> new WorkedHtml(html).calls(LibraryCall.of(step, called)));
+        rows.forEach(new WorkedHtml(html)::rows);
+        html.close().close().line();
+    }
+
+    /** A step whose value is more than a number. */
+    private void series(Ran ran) {
+        html.open("pre").element("code", ran.step().code().strip()).close();
         if (!ran.step().note().isBlank()) {
             html.element("p", ran.step().note(), "class", "source");
         }
-        html.close().close().line();
+        if (ran.outcome() instanceof Outcome.Done done) {
+            html.open("p", "class", "value").text("= ");
+            html.element("strong", Values.summary(done.value())).close();
+        }
+    }
+
+    /** The source of the methods that are called: on paper it would be a book. */
+    private void library() {
+        Set<MethodSource> called = new LinkedHashSet<>();
+        sheet.run().steps().forEach(ran -> called.addAll(methods.calledBy(ran.step())));
+        if (called.isEmpty()) {
+            return;
+        }
+        html.open("div", "class", "library").element("h2", "Library methods called").line();
+        for (MethodSource method : called) {
+            html.open("div", "id", method.anchor());
+            html.element("h3", method.type() + ", " + method.signature());
+            html.element("p", "%s, line %s".formatted(method.file(), method.line()));
+            html.element("pre", method.documentation());
+            html.open("pre", "class", "code").element("code", method.source()).close();
+            html.close().line();
+        }
+        html.close().line();
     }
 }

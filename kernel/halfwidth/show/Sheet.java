@@ -34,7 +34,10 @@ public record Sheet(Filled filled, Run run, Map<String, String> heading, Stamp s
     public Sheet drawn(IntFunction<byte[]> draw) {
         List<Ran> steps = run.steps().stream().map(ran -> drawn(ran, draw)).toList();
         return new Sheet(
-                filled, new Run(steps, run.checks(), run.finals(), run.worked()), heading, stamp);
+                filled,
+                new Run(steps, run.checks(), run.finals(), run.worked(), run.rows()),
+                heading,
+                stamp);
     }
 
     private static Ran drawn(Ran ran, IntFunction<byte[]> draw) {

@@ -1,12 +1,15 @@
 package halfwidth.show;
 
+import halfwidth.method.MethodSource;
 import halfwidth.page.Field;
 import halfwidth.page.Part;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run.Ran;
 import halfwidth.run.Shown;
+import halfwidth.run.Step;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /**
  * The pieces of a sheet, for a screen that puts them in another order than {@link HtmlSheet}.
@@ -68,12 +71,21 @@ public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
 
     /** Steps with their numbers and outcomes. */
     public void steps(Part.Steps steps) {
-        new StepList(sheet, html, pictures).write(steps);
+        new StepList(sheet, html, pictures, step -> List.of()).write(steps);
+    }
+
+    /**
+     * Steps with their numbers and outcomes, and with the library methods that they call.
+     *
+     * @param called the methods that a step calls, whose source stands on the same page
+     */
+    public void steps(Part.Steps steps, Function<Step, List<MethodSource>> called) {
+        new StepList(sheet, html, pictures, called).write(steps);
     }
 
     /** What came of one step, without its code. */
     public void outcome(Ran ran) {
-        StepList list = new StepList(sheet, html, pictures);
+        StepList list = new StepList(sheet, html, pictures, step -> List.of());
         if (Plots.isPlot(ran)) {
             view(ran);
         } else {

@@ -1,14 +1,22 @@
 package halfwidth.show;
 
+import halfwidth.method.MethodSource;
 import halfwidth.page.Part;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run.Ran;
 import halfwidth.run.Step;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** The steps of one block, each with its line in the margin, its numbers and its outcome. */
-record StepList(Sheet sheet, Html html, Pictures pictures) {
+/**
+ * The steps of one block, each with its line in the margin, its numbers and its outcome.
+ *
+ * @param called the library methods to name at a step
+ */
+record StepList(
+        Sheet sheet, Html html, Pictures pictures, Function<Step, List<MethodSource>> called) {
 
     void write(Part.Steps part) {
         List<Ran> steps = within(sheet.run().steps(), part.line(), part.code());
@@ -50,6 +58,15 @@ record StepList(Sheet sheet, Html html, Pictures pictures) {
     private void step(Ran ran) {
         Step step = ran.step();
         Margin.open(html, "section", "step", step.line());
+        Optional<WorkedStep> worked = WorkedStep.of(sheet.run(), ran);
+        if (worked.isPresent()) {
+            new WorkedHtml(html).write(worked.get());
+            calls(worked.get());
+            rows(ran);
+            printed(ran.outcome());
+            html.close().line();
+            return;
+        }
         html.open("div", "class", "work");
         html.open("pre").element("code", step.code().strip()).close();
         note(step);
@@ -59,7 +76,29 @@ record StepList(Sheet sheet, Html html, Pictures pictures) {
         } else {
             outcome(step, ran.outcome());
         }
+        rows(ran);
         html.close().line();
+    }
+
+    private void calls(WorkedStep worked) {
+        List<LibraryCall> calls = LibraryCall.of(worked, called.apply(worked.step()));
+        if (!calls.isEmpty()) {
+            html.open("div", "class", "calls");
+            new WorkedHtml(html).calls(calls);
+            html.close();
+        }
+    }
+
+    /** What was computed row by row: on paper the review sheet has it. */
+    private void rows(Ran ran) {
+        List<WorkedRows> rows = WorkedRows.of(sheet.run(), ran);
+        if (rows.isEmpty()) {
+            return;
+        }
+        html.open("details", "class", "each");
+        html.element("summary", "First, last and worst row");
+        rows.forEach(new WorkedHtml(html)::rows);
+        html.close();
     }
 
     private void note(Step step) {
@@ -72,12 +111,16 @@ record StepList(Sheet sheet, Html html, Pictures pictures) {
         }
     }
 
+    private void printed(Outcome outcome) {
+        if (outcome instanceof Outcome.Done done && !done.printed().isBlank()) {
+            html.element("pre", done.printed().stripTrailing(), "class", "printed");
+        }
+    }
+
     void outcome(Step step, Outcome outcome) {
         if (outcome instanceof Outcome.Done done) {
             new ShownValue(html).write(step, done.value());
-            if (!done.printed().isBlank()) {
-                html.element("pre", done.printed().stripTrailing(), "class", "printed");
-            }
+            printed(outcome);
         } else if (outcome instanceof Outcome.Waiting waiting) {
             String names =
                     waiting.names().stream().map(sheet::known).collect(Collectors.joining(", "));

@@ -66,6 +66,11 @@ final class Values {
         return withUnit(shown, unit) + " (%s values)".formatted(numbers.size() + grid.left());
     }
 
+    /** Any value in one line, the numbers of a series by the first and the last. */
+    static String summary(Shown value) {
+        return value instanceof Shown.Grid grid && isSeries(grid) ? series(grid, "") : words(value);
+    }
+
     /** A value with its unit, as in {@code 1.25 in} or {@code (4.19 ± 0.10) °/in}. */
     static String words(Shown value, String unit) {
         if (value instanceof Shown.Nothing) {

@@ -2,9 +2,7 @@ package halfwidth.show;
 
 import halfwidth.formula.Formula;
 import halfwidth.formula.PlainFormula;
-import halfwidth.formula.PutIn;
 import halfwidth.formula.Term;
-import halfwidth.formula.Terms;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run;
 import halfwidth.run.Run.Ran;
@@ -41,22 +39,11 @@ public record WorkedStep(Step step, Shown value, Worked worked) {
 
     /** The formula with the numbers put in; empty if no number went into it by itself. */
     public Optional<Term> numbers() {
-        return formula()
-                .map(this::withNumbers)
-                .filter(term -> !term.equals(worked.formula().term()));
+        return formula().flatMap(put()::in);
     }
 
-    private Term withNumbers(Term term) {
-        return PutIn.numbers(term, this::number);
-    }
-
-    private Optional<String> number(int place) {
-        return Optional.ofNullable(worked.used().get(place))
-                .map(
-                        used ->
-                                used instanceof Shown.Measured
-                                        ? "(" + Values.words(used) + ")"
-                                        : Values.words(used));
+    NumbersPut put() {
+        return new NumbersPut(worked.used());
     }
 
     /** What it came to, with its unit. */
@@ -64,56 +51,18 @@ public record WorkedStep(Step step, Shown value, Worked worked) {
         return Values.words(value, step.unit());
     }
 
-    /** The page's own methods that it rests on, each with the formula it stands for. */
-    public List<Defined> methods() {
-        return worked.methods().stream().map(this::defined).toList();
-    }
-
-    private Defined defined(Formula method) {
-        List<Term> parameters =
-                method.parameters().stream()
-                        .map(name -> (Term) new Term.Name(Term.NO_PLACE, name))
-                        .toList();
-        Term head = new Term.Call(Term.NO_PLACE, method.name(), null, parameters);
-        Term numbers = withNumbers(method.term());
-        return new Defined(
-                head,
-                method.term(),
-                Optional.of(numbers).filter(term -> !term.equals(method.term())));
-    }
-
     /**
-     * A method of the page.
-     *
-     * @param numbers the formula with the numbers that this step put in; empty if it was called
-     *     with several
+     * The page's own methods that it rests on, each with the formula it stands for; without those
+     * that only hand on to another.
      */
-    public record Defined(Term head, Term formula, Optional<Term> numbers) {}
+    public List<NumbersPut.Defined> methods() {
+        return put().methods(worked.methods());
+    }
 
     /** The conditions on the way to the value, each with whether it held. */
-    public List<Branch> branches() {
-        List<Branch> branches = new ArrayList<>();
-        formula().ifPresent(term -> branches(term, branches));
-        return branches;
+    public List<NumbersPut.Branch> branches() {
+        return formula().map(put()::branches).orElse(List.of());
     }
-
-    private void branches(Term term, List<Branch> branches) {
-        Terms.all(term)
-                .filter(Term.Choice.class::isInstance)
-                .map(Term.Choice.class::cast)
-                .forEach(
-                        choice -> {
-                            if (worked.used().get(choice.place()) instanceof Shown.Flag flag) {
-                                Term condition = choice.condition();
-                                branches.add(
-                                        new Branch(
-                                                condition, withNumbers(condition), flag.value()));
-                            }
-                        });
-    }
-
-    /** A condition, with names and with numbers, and whether it held. */
-    public record Branch(Term condition, Term numbers, boolean held) {}
 
     /** The step in one line of text. */
     public String text() {
@@ -122,12 +71,7 @@ public record WorkedStep(Step step, Shown value, Worked worked) {
         numbers().map(PlainFormula::of).ifPresent(forms::add);
         forms.add(result());
         String branches =
-                branches().stream()
-                        .map(
-                                branch ->
-                                        PlainFormula.of(branch.numbers())
-                                                + (branch.held() ? "" : " is not so"))
-                        .collect(Collectors.joining("; "));
+                branches().stream().map(NumbersPut.Branch::words).collect(Collectors.joining("; "));
         return String.join(" = ", forms.stream().distinct().toList())
                 + (branches.isEmpty() ? "" : "  [" + branches + "]");
     }

@@ -62,7 +62,7 @@ final class Desk {
         since = System.nanoTime();
         running = open;
         try {
-            Run run = open.run(values);
+            Run run = open.work(values);
             last = values;
             runs.remove(values);
             runs.put(values, run);

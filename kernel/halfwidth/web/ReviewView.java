@@ -10,6 +10,7 @@ import halfwidth.page.Part;
 import halfwidth.run.Run.Ran;
 import halfwidth.show.Html;
 import halfwidth.show.SheetParts;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -38,21 +39,22 @@ record ReviewView(
         html.open("main", "id", "sheet", "class", "review");
         parts.results();
         parts.plots();
-        parts.body(part -> block(parts, part));
+        Set<MethodSource> shown = new HashSet<>();
+        parts.body(part -> block(parts, part, shown));
         html.element("h2", "Different from the shipped page");
         html.trusted(differences());
         signatures();
         html.close().line();
     }
 
-    private void block(SheetParts parts, Part part) {
+    private void block(SheetParts parts, Part part, Set<MethodSource> shown) {
         if (part instanceof Part.Inputs inputs) {
             parts.inputs(inputs);
         } else if (part instanceof Part.Readings readings) {
             parts.readings(readings);
         } else if (part instanceof Part.Steps steps) {
-            parts.steps(steps);
-            called(steps);
+            parts.steps(steps, methods::calledBy);
+            called(steps, shown);
         } else if (part instanceof Part.Checks checks) {
             example.parts(html).checks(checks);
         }
@@ -62,8 +64,12 @@ record ReviewView(
         return DifferenceTable.of(Difference.of(shipped, scene.page().text()), LINES_AROUND);
     }
 
-    /** What the steps of a block call, each method once. */
-    private void called(Part.Steps block) {
+    /**
+     * What the steps of a block call, each method once.
+     *
+     * @param shown those in blocks before; links lead to the first
+     */
+    private void called(Part.Steps block, Set<MethodSource> shown) {
         long end = block.line() + block.code().lines().count();
         Set<MethodSource> called = new LinkedHashSet<>();
         for (Ran ran : scene.sheet().run().steps()) {
@@ -71,14 +77,17 @@ record ReviewView(
                 called.addAll(methods.calledBy(ran.step()));
             }
         }
-        called.forEach(this::method);
+        called.forEach(method -> method(method, shown.add(method)));
     }
 
-    private void method(MethodSource method) {
+    private void method(MethodSource method, boolean first) {
         html.open("details", "class", "method");
         html.element("summary", method.type() + ", " + method.signature());
         html.element("pre", method.documentation());
-        html.open("pre", "tabindex", "0").element("code", method.source()).close().close().line();
+        // Within the details, so that a browser opens them for who follows a link.
+        String[] attributes = {"tabindex", "0"};
+        html.open("pre", first ? Marks.with(attributes, "id", method.anchor()) : attributes);
+        html.element("code", method.source()).close().close().line();
     }
 
     private void signatures() {
