@@ -18,20 +18,27 @@ public final class ReviewSheet {
             .absent { color: #8e1b1b; font-weight: 600; }
             p { margin: .15rem 0; } math { font-size: 1.08rem; } pre { white-space: pre-wrap; margin: .2rem 0; }
             .equation { overflow-x: auto; }
+            .trace { border-top: 1px solid #999; padding: .3rem 0; break-inside: avoid; }
+            h3 { font-size: 1rem; margin: .6rem 0 .2rem; } caption { text-align: left; }
+            table { border-collapse: collapse; display: block; overflow-x: auto; margin: .3rem 0; }
+            td, th { text-align: left; font-weight: 400; padding: .1rem .8rem .1rem 0; }
+            thead th { font-weight: 600; } td { font-variant-numeric: tabular-nums; }
             .sign { margin-top: 1.5rem; } .sign span { display: inline-block; width: 14rem;
               border-bottom: 1px solid #000; margin-right: 2rem; }
             """;
 
     private final Sheet sheet;
+    private final Traced traced;
     private final Html html = new Html();
 
-    private ReviewSheet(Sheet sheet) {
-        this.sheet = sheet;
+    private ReviewSheet(Traced traced) {
+        this.sheet = traced.sheet();
+        this.traced = traced;
     }
 
-    /** Writes the sheet of a run that kept its workings. */
-    public static String of(Sheet sheet) {
-        ReviewSheet review = new ReviewSheet(sheet);
+    /** Writes the sheet of a run that kept its workings, with where its values come from. */
+    public static String of(Traced traced) {
+        ReviewSheet review = new ReviewSheet(traced);
         review.write();
         return review.html.toString();
     }
@@ -48,6 +55,7 @@ public final class ReviewSheet {
                     "p", "Worked example – invented values, not a station's.", "class", "absent");
         }
         sheet.run().steps().forEach(this::step);
+        new TraceHtml(traced, html).write();
         html.open("p", "class", "sign").text("Reviewed by ").element("span", " ");
         html.text("Date ").element("span", " ").close();
         html.close().close().line();
@@ -74,6 +82,10 @@ public final class ReviewSheet {
         html.element("span", "line " + ran.step().line(), "class", "line");
         html.open("div");
         new WorkedHtml(html).write(worked.get());
+        String uncertainty = traced.uncertainty(ran.step());
+        if (!uncertainty.isEmpty()) {
+            html.element("p", uncertainty, "class", "small");
+        }
         if (!ran.step().note().isBlank()) {
             html.element("p", ran.step().note(), "class", "source");
         }
