@@ -27,13 +27,13 @@ import org.junit.jupiter.api.Test;
 
 /** What inputs do to the steps of a page, found by running its own code. */
 class PagePropagationTest {
-    private static final Duration TIME = Duration.ofSeconds(10);
+    private static final Duration TIME = Duration.ofMinutes(2);
     private static Bench bench;
 
     @BeforeAll
     @BeforeContainer
     static void open() {
-        bench = new Bench(Budget.USUAL);
+        bench = new Bench(new Budget(Duration.ofMinutes(5), 512, 200_000));
     }
 
     @AfterAll

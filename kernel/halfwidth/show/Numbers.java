@@ -53,9 +53,13 @@ final class Numbers {
         return rounded.toPlainString() + " ± " + size.toPlainString();
     }
 
-    /** An uncertainty to two significant digits. */
+    /** An uncertainty to two significant digits, the second even where it is 0. */
     static String ofUncertainty(double value) {
-        return significant(value, OF_UNCERTAINTY);
+        int decimals = decimals(value);
+        boolean plain = value >= 1e-5 && value < 1e5;
+        return plain && decimals > 0
+                ? fixed(value, decimals)
+                : significant(value, OF_UNCERTAINTY);
     }
 
     /** The decimals that show two significant digits of an uncertainty. */

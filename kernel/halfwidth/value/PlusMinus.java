@@ -44,6 +44,9 @@ record PlusMinus(String value, String uncertainty) {
 
     /** The value with its uncertainty, both in the unit of the field. */
     Entry read(Kind kind, String unit, String typed) {
+        if (split(uncertainty).isPresent()) {
+            throw new EntryRefused(typed + " has ± twice; type one standard uncertainty");
+        }
         Entry value = Entry.read(kind, unit, this.value);
         Entry size = size(kind, unit, withUnitOfValue(unit));
         return new Entry(typed, value.value(), value.understood())
