@@ -95,7 +95,7 @@ class FilledTest {
         Filled filled = Filled.none(stated).with("step", "10");
         assertEquals(Optional.of(0.5), uncertainty(filled, "step"));
         assertEquals(
-                "10 ° ± 0.5 ° by the page, standard uncertainty",
+                "10 ° ± 0.5 ° by the page (standard uncertainty)",
                 filled.entries().get("step").understood());
         assertEquals(Optional.of(0.2), uncertainty(filled.with("step", "10 ± 0.2"), "step"));
         assertEquals(Optional.empty(), uncertainty(filled, "perInch"));

@@ -64,10 +64,10 @@ class UncertainEntryTest {
     @Test
     void isReadBackAsValueWithUncertainty() {
         assertEquals(
-                "0.83 ± 0.02, standard uncertainty",
+                "0.83 ± 0.02 (standard uncertainty)",
                 Entry.read(NUMBER, "1", "0.83 ± 0.02").understood());
         assertEquals(
-                "1 in (25.4 mm typed) ± 0.1 in (2.54 mm typed), standard uncertainty",
+                "1 in (25.4 mm typed) ± 0.1 in (2.54 mm typed) (standard uncertainty)",
                 Entry.read(NUMBER, "in", "(25.4 ± 2.54) mm").understood());
     }
 

@@ -94,7 +94,7 @@ public record Entry(
         return new Entry(
                 typed,
                 value,
-                understood + " ± " + words + ", standard uncertainty",
+                understood + " ± " + words + " (standard uncertainty)",
                 Optional.of(standardUncertainty));
     }
 }
