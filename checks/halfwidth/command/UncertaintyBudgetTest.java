@@ -123,7 +123,8 @@ class UncertaintyBudgetTest {
         assertEquals(Set.of(), links, "links that lead nowhere");
         String text = joined(review.getDocumentElement().getTextContent());
         assertTrue(text.contains("u = 0.60 mm to first order, mostly from length (100 %)"), text);
-        assertTrue(text.contains("Library methods: Estimate.exact(double), Estimate.value()."), text);
+        assertTrue(
+                text.contains("Library methods: Estimate.exact(double), Estimate.value()."), text);
     }
 
     @Test
@@ -137,8 +138,7 @@ class UncertaintyBudgetTest {
 
     @Test
     void realDataDoNotTakeTheUncertaintyOfTheExample() {
-        Program ran =
-                run("--budget", "--set", "length=10", "--set", "still=1", "--set", "wide=no");
+        Program ran = run("--budget", "--set", "length=10", "--set", "still=1", "--set", "wide=no");
         assertTrue(ran.out().contains("No input has one."), ran.out());
     }
 

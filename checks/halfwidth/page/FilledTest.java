@@ -91,7 +91,8 @@ class FilledTest {
                 Samples.parse(
                         Samples.with("most,label\n", "most,uncertainty,label\n")
                                 .replace("360,\"Phase", "360,0.5,\"Phase")
-                                .replaceAll("(?m)^((?:perInch|cuts|offset|feed|by|on),.*),", "$1,,"));
+                                .replaceAll(
+                                        "(?m)^((?:perInch|cuts|offset|feed|by|on),.*),", "$1,,"));
         Filled filled = Filled.none(stated).with("step", "10");
         assertEquals(Optional.of(0.5), uncertainty(filled, "step"));
         assertEquals(
@@ -110,8 +111,7 @@ class FilledTest {
 
     @Test
     void readsUncertainCellsOfAFileInTheUnitOfItsColumn() throws IOException {
-        Path file =
-                csv("azimuth [rad],near,mark,on,count,tx\n0.1 ± 0.01,0.031 ± 0.002,A,,,1\n");
+        Path file = csv("azimuth [rad],near,mark,on,count,tx\n0.1 ± 0.01,0.031 ± 0.002,A,,,1\n");
         List<Optional<Entry>> row = none.withReadings("sweep", file).readings().get("sweep").get(0);
         assertEquals(0.01 * 180 / Math.PI, row.get(0).get().uncertainty().get(), 1e-9);
         assertEquals(Optional.of(0.002), row.get(1).get().uncertainty());

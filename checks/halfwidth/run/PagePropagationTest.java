@@ -217,9 +217,7 @@ class PagePropagationTest {
     void takesABranchThatGoesOnStraightAsStraight() {
         Propagation found =
                 propagate(
-                        "double y = x > 1 ? 2 * x : 1 + x + (x - 1);",
-                        0,
-                        new Input("x", 1.0, 0.1));
+                        "double y = x > 1 ? 2 * x : 1 + x + (x - 1);", 0, new Input("x", 1.0, 0.1));
         assertEquals(Manner.STRAIGHT, response(found, 0).orElseThrow().manner());
         assertEquals(0.2, contribution(found, 0), 1e-12);
     }
@@ -279,10 +277,7 @@ class PagePropagationTest {
                         kept[0] = a;
                         double y = kept[0] + 0 * r;
                         """,
-                        0,
-                        new Input("p", 3, 0.1),
-                        new Input("q", 1, 0.1),
-                        new Input("r", 1, 0.1));
+                        0, new Input("p", 3, 0.1), new Input("q", 1, 0.1), new Input("r", 1, 0.1));
         Trace trace = found.results().get("y");
         assertEquals(List.of("p", "r"), trace.inputs());
         assertEquals(List.of(3, 5, 6, 7), trace.steps(), "all but the step of b");
@@ -327,8 +322,7 @@ class PagePropagationTest {
         }
         try (OpenPage open = bench.open(page)) {
             Propagation found =
-                    open.propagate(
-                            values(new Input("x", 1, 0)), many, 0, Duration.ofMillis(500));
+                    open.propagate(values(new Input("x", 1, 0)), many, 0, Duration.ofMillis(500));
             assertTrue(found.moved() >= 1 && found.moved() < 50, found.moved() + " moved");
             assertFalse(found.complete());
         }

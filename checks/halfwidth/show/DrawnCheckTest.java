@@ -35,7 +35,6 @@ class DrawnCheckTest {
     void doesNotTellWhereTheEndsScatterByMore() {
         // u = 9 allows 0.5; with 1000 draws an end scatters by 2.671 · 9 / √1000 = 0.76.
         assertEquals(
-                DrawnCheck.TOO_FEW,
-                DrawnCheck.of(0, 9, drawn(1000, 9, -1.96 * 9 - 1, 1.96 * 9)));
+                DrawnCheck.TOO_FEW, DrawnCheck.of(0, 9, drawn(1000, 9, -1.96 * 9 - 1, 1.96 * 9)));
     }
 }

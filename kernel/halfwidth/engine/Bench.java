@@ -155,8 +155,7 @@ final class Bench {
         Ambient ambient = new Ambient();
         capture.reset(outputLimit);
         Message[] answer = new Message[1];
-        Thread thread =
-                new Thread(new ThreadGroup("page"), () -> answer[0] = work.get(), "page");
+        Thread thread = new Thread(new ThreadGroup("page"), () -> answer[0] = work.get(), "page");
         pageThread = thread;
         thread.start();
         try {

@@ -178,8 +178,7 @@ final class PageRun {
                     .filter(declaration -> available.has(name))
                     .ifPresent(
                             declaration ->
-                                    finals.put(
-                                            name, ValueView.of(linked.variable(declaration))));
+                                    finals.put(name, ValueView.of(linked.variable(declaration))));
         }
         return finals;
     }

@@ -56,17 +56,13 @@ final class Propagating {
         Map<Integer, Trace> ofSteps = new LinkedHashMap<>();
         base.steps()
                 .keySet()
-                .forEach(
-                        index ->
-                                ofSteps.put(
-                                        index, trace(ancestry.of(index), steps.get(index))));
+                .forEach(index -> ofSteps.put(index, trace(ancestry.of(index), steps.get(index))));
         Map<String, Trace> ofResults = new LinkedHashMap<>();
         base.results()
                 .keySet()
                 .forEach(name -> ofResults.put(name, trace(ancestry.of(name), results.get(name))));
         Map<String, Drawn> drawn = ask.draws() > 0 ? drawn() : Map.of();
-        return new Propagation(
-                ask.inputs(), moved, ofSteps, ofResults, turns, drawn, ask.draws());
+        return new Propagation(ask.inputs(), moved, ofSteps, ofResults, turns, drawn, ask.draws());
     }
 
     private boolean over() {
@@ -161,8 +157,7 @@ final class Propagating {
             double down = below == null ? Double.NaN : below - at;
             if (above == null || below == null) {
                 double one = above == null ? -down : up;
-                return Optional.of(
-                        new Response(input, one / (apart / 2), up, down, Manner.ENDS));
+                return Optional.of(new Response(input, one / (apart / 2), up, down, Manner.ENDS));
             }
             double more = Math.max(Math.abs(up), Math.abs(down));
             double rounding = ROUNDING * Math.abs(at);

@@ -49,9 +49,7 @@ public record Field(
             Optional<Double> least,
             Optional<Double> most,
             String label) {
-        this(
-                line, name, kind, unit, example, standing, from, least, most, label,
-                Optional.empty());
+        this(line, name, kind, unit, example, standing, from, least, most, label, Optional.empty());
     }
 
     /**

@@ -141,7 +141,8 @@ public record Filled(
      * each value.
      *
      * @param place a field's name, or a table's and a column's as in {@code phasing.offset 1}, each
-     *     cell of which is then uncertain for itself; where an uncertainty is typed already it stays
+     *     cell of which is then uncertain for itself; where an uncertainty is typed already it
+     *     stays
      * @param typed the standard uncertainty, in the field's or column's unit or with its own
      * @throws EntryRefused if nothing is filled in there or that takes no uncertainty
      */

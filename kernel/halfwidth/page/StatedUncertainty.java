@@ -29,7 +29,8 @@ record StatedUncertainty(Filled filled, String place, String typed) {
                 }
             }
         }
-        throw refused("there is no such field or column of readings; " + Near.advice(place, places));
+        throw refused(
+                "there is no such field or column of readings; " + Near.advice(place, places));
     }
 
     private Filled field(Field field) {
@@ -67,21 +68,17 @@ record StatedUncertainty(Filled filled, String place, String typed) {
     private Entry cell(Entry cell, Column column) {
         return cell.uncertainty().isPresent()
                 ? cell
-                : plus(
-                        cell,
-                        column.kind(),
-                        column.unit(),
-                        both -> column.read(both).orElseThrow());
+                : plus(cell, column.kind(), column.unit(), both -> column.read(both).orElseThrow());
     }
 
     /** Reads a value again as if the uncertainty had been typed behind it. */
-    private Entry plus(
-            Entry entry, Kind kind, String unit, Function<String, Entry> read) {
+    private Entry plus(Entry entry, Kind kind, String unit, Function<String, Entry> read) {
         double size = (Double) size(kind, unit).value();
         String number = Decimal.print(size);
         String both = entry.typed() + " ± " + (unit.equals("1") ? number : number + " " + unit);
         Entry again = read.apply(both);
-        if (!again.value().equals(entry.value()) || !again.uncertainty().equals(Optional.of(size))) {
+        if (!again.value().equals(entry.value())
+                || !again.uncertainty().equals(Optional.of(size))) {
             throw refused("type the uncertainty behind the value, which is " + entry.typed());
         }
         return again;

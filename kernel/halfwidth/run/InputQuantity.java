@@ -28,9 +28,10 @@ public record InputQuantity(
     private static final double SMALL = 1e-4;
 
     /**
-     * The measured numbers of a filled-in page, uncertain ones first, else in its order. What is counted, chosen or dated is
-     * not among them. A number is changed by its standard uncertainty (JCGM 100:2008, 5.1.3, note
-     * 2), and one whose uncertainty is not known by a small part of itself.
+     * The measured numbers of a filled-in page, uncertain ones first, else in its order. What is
+     * counted, chosen or dated is not among them. A number is changed by its standard uncertainty
+     * (JCGM 100:2008, 5.1.3, note 2), and one whose uncertainty is not known by a small part of
+     * itself.
      */
     public static List<InputQuantity> of(Filled filled) {
         List<InputQuantity> all = new ArrayList<>();

@@ -76,8 +76,7 @@ public final class OpenPage implements AutoCloseable {
         Duration half = workshop.budget().time().dividedBy(2);
         Duration most = time.compareTo(half) < 0 ? time : half;
         return ask(
-                        barred ->
-                                new Message.Propagate(values, barred, inputs, draws, SEED, most),
+                        barred -> new Message.Propagate(values, barred, inputs, draws, SEED, most),
                         Message.Propagated.class,
                         Message.Propagated::spoiled)
                 .propagation();

@@ -88,10 +88,7 @@ record FirstOrder(List<Share> shares, List<Response> withheld, boolean complete)
     String largest() {
         return shares.isEmpty()
                 ? ""
-                : shares.get(0).source()
-                        + " ("
-                        + Numbers.fixed(percent(shares.get(0)), 0)
-                        + " %)";
+                : shares.get(0).source() + " (" + Numbers.fixed(percent(shares.get(0)), 0) + " %)";
     }
 
     /** Whether some share is only roughly known. */

@@ -57,9 +57,7 @@ final class Numbers {
     static String ofUncertainty(double value) {
         int decimals = decimals(value);
         boolean plain = value >= 1e-5 && value < 1e5;
-        return plain && decimals > 0
-                ? fixed(value, decimals)
-                : significant(value, OF_UNCERTAINTY);
+        return plain && decimals > 0 ? fixed(value, decimals) : significant(value, OF_UNCERTAINTY);
     }
 
     /** The decimals that show two significant digits of an uncertainty. */

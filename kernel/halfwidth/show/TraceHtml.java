@@ -50,8 +50,7 @@ record TraceHtml(Traced traced, Html html) {
     }
 
     private String value(Traced.Of result) {
-        String value =
-                Values.withUnit(result.answer().shownValue(), result.answer().shownUnit());
+        String value = Values.withUnit(result.answer().shownValue(), result.answer().shownUnit());
         FirstOrder first = result.firstOrder();
         Optional<Double> size = first.standardUncertainty();
         String found =
@@ -61,8 +60,7 @@ record TraceHtml(Traced traced, Html html) {
                                         u ->
                                                 "; u = %s, mostly from %s"
                                                         .formatted(
-                                                                inUnit(u, result),
-                                                                first.largest()))
+                                                                inUnit(u, result), first.largest()))
                                 .orElse("; " + TraceText.none(first));
         String own =
                 result.answer()
@@ -141,10 +139,7 @@ record TraceHtml(Traced traced, Html html) {
         List<String> methods = traced.methods(result);
         if (!methods.isEmpty()) {
             html.element(
-                    "p",
-                    "Library methods: " + String.join(", ", methods) + ".",
-                    "class",
-                    "small");
+                    "p", "Library methods: " + String.join(", ", methods) + ".", "class", "small");
         }
     }
 
@@ -166,7 +161,7 @@ record TraceHtml(Traced traced, Html html) {
                 .forEach(
                         (source, results) -> {
                             if (results.isEmpty()) {
-                                row(source, "none", "", "");
+                                row(source, traced.movesNothing(source), "", "");
                             }
                             results.forEach(
                                     (result, one) ->

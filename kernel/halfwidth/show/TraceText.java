@@ -26,6 +26,7 @@ public final class TraceText {
         TraceText text = new TraceText(traced);
         text.uncertainty();
         text.draws();
+        text.shortfall();
         text.back();
         text.forward();
         return String.join("\n", text.lines) + "\n";
@@ -48,7 +49,8 @@ public final class TraceText {
         section("UNCERTAINTY - standard, to first order (JCGM 100:2008, 5.1.2)");
         Map<String, String> inputs = traced.uncertainInputs();
         if (inputs.isEmpty()) {
-            indent("No input has one. Type it behind the value, as in 0.83 ± 0.02, or state it"
+            indent(
+                    "No input has one. Type it behind the value, as in 0.83 ± 0.02, or state it"
                             + " with --uncertainty NAME=VALUE or TABLE.COLUMN=VALUE.",
                     2);
             return;
@@ -56,15 +58,13 @@ public final class TraceText {
         indent(LIMITS, 2);
         Columns from = new Columns(WIDTH - 2, "ll");
         inputs.forEach(
-                (source, words) -> from.row(List.of(traced.sheet().known(source), words), List.of()));
+                (source, words) ->
+                        from.row(List.of(traced.sheet().known(source), words), List.of()));
         columns(from);
         lines.add("");
         Columns columns = new Columns(WIDTH - 2, "lrlll");
         traced.results().forEach(result -> row(columns, result));
         columns(columns);
-        if (!traced.shortfall().isEmpty()) {
-            indent(traced.shortfall(), 2);
-        }
     }
 
     /** What is left out, on every output. */
@@ -144,6 +144,13 @@ public final class TraceText {
                         Numbers.fixed(drawn.high(), decimals));
     }
 
+    private void shortfall() {
+        if (!traced.shortfall().isEmpty()) {
+            lines.add("");
+            indent(traced.shortfall(), 2);
+        }
+    }
+
     private void back() {
         section("TRACE - what each result rests on");
         for (Traced.Of result : traced.results()) {
@@ -155,10 +162,8 @@ public final class TraceText {
                                 ? ""
                                 : "adds "
                                         + Values.withUnit(
-                                                Numbers.ofUncertainty(one.amount()),
-                                                result.unit());
-                columns.row(
-                        List.of(one.source(), one.sensitivity(), adds), List.of(one.remark()));
+                                                Numbers.ofUncertainty(one.amount()), result.unit());
+                columns.row(List.of(one.source(), one.sensitivity(), adds), List.of(one.remark()));
             }
             columns.lines().forEach(line -> lines.add("    " + line));
             list("also read, without moving it: ", traced.still(result));
@@ -180,7 +185,9 @@ public final class TraceText {
                 .forEach(
                         (source, results) -> {
                             if (results.isEmpty()) {
-                                columns.row(List.of(source, "no result", ""), List.of());
+                                columns.row(
+                                        List.of(source, traced.movesNothing(source), ""),
+                                        List.of());
                             }
                             String lead = source;
                             for (Map.Entry<Traced.Of, Traced.Influence> one : results.entrySet()) {

@@ -47,18 +47,14 @@ public record Traced(Sheet sheet, Propagation propagation, Map<Integer, List<Str
         return sheet.answers().stream()
                 .flatMap(
                         answer ->
-                                Stream.ofNullable(
-                                                propagation.results().get(answer.result().name()))
+                                Stream.ofNullable(propagation.results().get(answer.result().name()))
                                         .map(trace -> of(answer, trace)))
                 .toList();
     }
 
     private Of of(Answer answer, Trace trace) {
         return new Of(
-                answer,
-                answer.number().orElseThrow(),
-                trace,
-                FirstOrder.of(trace, propagation));
+                answer, answer.number().orElseThrow(), trace, FirstOrder.of(trace, propagation));
     }
 
     /** The uncertainty of a result to first order, where there is one. */
@@ -114,8 +110,7 @@ public record Traced(Sheet sheet, Propagation propagation, Map<Integer, List<Str
                         : Numbers.ofUncertainty(least) + " to " + Numbers.ofUncertainty(most);
         return "%s, each ± %s"
                 .formatted(
-                        Counted.of(inputs.size(), "reading"),
-                        Values.withUnit(size, unit(first)));
+                        Counted.of(inputs.size(), "reading"), Values.withUnit(size, unit(first)));
     }
 
     private static double least(Stream<Double> numbers) {
@@ -241,8 +236,10 @@ public record Traced(Sheet sheet, Propagation propagation, Map<Integer, List<Str
         List<String> places = new ArrayList<>();
         for (Propagation.Turn turn : propagation.turns()) {
             if (turn.input() == response.input()) {
-                places.add("line %s at %s%s".formatted(
-                                line(turn.step()), turn.up() ? "+" : "-", step(response)));
+                places.add(
+                        "line %s at %s%s"
+                                .formatted(
+                                        line(turn.step()), turn.up() ? "+" : "-", step(response)));
             }
         }
         return String.join(", ", places);
@@ -264,16 +261,29 @@ public record Traced(Sheet sheet, Propagation propagation, Map<Integer, List<Str
     static String per(String value, String input) {
         Optional<Unit> above = Unit.find(value);
         Optional<Unit> below = Unit.find(input);
-        return above.isPresent() && below.isPresent()
-                ? above.get().over(below.get()).label()
-                : "";
+        return above.isPresent() && below.isPresent() ? above.get().over(below.get()).label() : "";
     }
 
     /** The inputs that a result's steps name and that do not move it here, or are no measures. */
     List<String> still(Of result) {
         List<String> moving =
                 result.trace().responses().stream().map(one -> input(one).name()).toList();
-        return result.trace().inputs().stream().filter(name -> !moving.contains(name)).toList();
+        List<String> left = left().stream().map(InputQuantity::name).toList();
+        return result.trace().inputs().stream()
+                .filter(name -> !moving.contains(name) && !left.contains(name))
+                .toList();
+    }
+
+    /** The numbers that were not changed, for want of time. */
+    private List<InputQuantity> left() {
+        return propagation.inputs().subList(propagation.moved(), propagation.inputs().size());
+    }
+
+    /** What to say of an input or column that is not known to move any result. */
+    String movesNothing(String source) {
+        return left().stream().anyMatch(input -> input.source().equals(source))
+                ? "not looked at in time"
+                : "no result";
     }
 
     /** The library methods that a result rests on, each once, in the order of the steps. */
