@@ -5,12 +5,14 @@ import halfwidth.page.Page;
 import halfwidth.page.Pages;
 import halfwidth.page.Part;
 import halfwidth.run.Budget;
+import halfwidth.run.InputQuantity;
 import halfwidth.run.OpenPage;
 import halfwidth.run.Script;
 import halfwidth.run.Values;
 import halfwidth.run.Workshop;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -45,6 +47,8 @@ public final class KernelBench {
         double ordinary = ordinaryJShell(page);
         double replay = replay(page);
         double plain = plain();
+        workings(page);
+        uncertainty(page);
         System.out.println();
         ratio("evaluated again through JShell / replay", ordinary / replay);
         ratio("opened in a fresh engine / replay", evaluation / replay);
@@ -178,6 +182,56 @@ public final class KernelBench {
                     "replay after one input changed, there and back over the pipe",
                     2000,
                     () -> open.run(values[turn[0]++ % 2]));
+        }
+    }
+
+    /** What a changed value costs where every numeric step is shown as a formula with numbers. */
+    private static void workings(Page page) throws Exception {
+        Filled filled = Filled.example(page);
+        Values[] values = {
+            Values.of(filled.with("target", "0.5")), Values.of(filled.with("target", "0.6"))
+        };
+        try (Workshop workshop = Workshop.withoutSpare(Budget.USUAL);
+                OpenPage open = workshop.open(Script.of(page))) {
+            for (int i = 0; i < 1000; i++) {
+                open.work(values[i % 2]);
+            }
+            int[] turn = {0};
+            report(
+                    "the same replay with the workings of its steps",
+                    500,
+                    () -> open.work(values[turn[0]++ % 2]));
+        }
+    }
+
+    /** What uncertainty and trace cost: nothing until they are asked for. */
+    private static void uncertainty(Page page) throws Exception {
+        Filled filled = Filled.example(page).with("velocityFactor", "0.83 ± 0.02");
+        Values values = Values.of(filled);
+        List<InputQuantity> inputs = InputQuantity.of(filled);
+        Duration time = Duration.ofMinutes(1);
+        try (Workshop workshop = Workshop.withoutSpare(Budget.USUAL);
+                OpenPage open = workshop.open(Script.of(page))) {
+            long start = System.nanoTime();
+            open.run(values);
+            long opened = System.nanoTime();
+            open.propagate(values, inputs, 0, time);
+            long first = System.nanoTime();
+            System.out.printf(
+                    Locale.ROOT,
+                    "%12.0f ms  first run of a page that is opened, and %.0f ms for its first"
+                            + " budget of %d numbers%n",
+                    (opened - start) / 1e6,
+                    (first - opened) / 1e6,
+                    inputs.size());
+            for (int i = 0; i < 50; i++) {
+                open.propagate(values, inputs, 0, time);
+            }
+            report(
+                    "budget: every number moved up and down",
+                    50,
+                    () -> open.propagate(values, inputs, 0, time));
+            report("budget with 1000 draws", 5, () -> open.propagate(values, inputs, 1000, time));
         }
     }
 

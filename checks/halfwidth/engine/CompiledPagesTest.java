@@ -50,7 +50,7 @@ class CompiledPagesTest {
         FutureTask<Run> task =
                 new FutureTask<>(
                         () ->
-                                new PageRun(program, program.reach(), Linked.of(program))
+                                new PageRun(program, new Effects(program), Linked.of(program))
                                         .run(
                                                 new Message.Go(
                                                         new Values(Map.of("x", 4.0), true),

@@ -74,6 +74,17 @@ class LinksTest {
     }
 
     @Test
+    void keepsATypedUncertaintyInTheJournal() {
+        type(FIRST, "", "3.5 ± 0.25");
+        job.close();
+        job = Job.open(folder.resolve("job"));
+        var entry = job.filled(FIRST, "").filled().entries().get("taken");
+        assertEquals("3.5 ± 0.25", entry.typed());
+        assertEquals(3.5, entry.value());
+        assertEquals(java.util.Optional.of(0.25), entry.uncertainty());
+    }
+
+    @Test
     void takesEveryDigitAndShowsTen() {
         type(FIRST, "", "0.12345678901234");
         run(FIRST, "");

@@ -15,9 +15,13 @@ class SourceTest {
     private static final Optional<String> LINK = Optional.of("a/b#c");
 
     private static Entry taken(Kind kind, String unit, String value, String foundIn) {
+        return taken(kind, unit, value, foundIn, "");
+    }
+
+    private static Entry taken(Kind kind, String unit, String value, String foundIn, String u) {
         Optional<Double> free = Optional.empty();
         Field field = new Field(1, "f", kind, unit, "", Optional.empty(), LINK, free, free, "F");
-        Finding finding = new Finding("c", value, foundIn, "", "no limit");
+        Finding finding = new Finding("c", value, foundIn, u, "no limit");
         return new Source(Optional.empty(), Optional.of(finding), "from a/b").entry(field);
     }
 
@@ -32,5 +36,16 @@ class SourceTest {
     @Test
     void aSizeInDdmRefusesANegativeResult() {
         assertThrows(EntryRefused.class, () -> taken(new Kind.DdmSize(), "DDM", "-0.194", "DDM"));
+    }
+
+    @Test
+    void aResultIsTakenWithItsUncertaintyInTheUnitOfTheField() {
+        Entry entry = taken(new Kind.Number(), "in", "25.4", "mm", "2.54");
+        assertEquals(1.0, entry.value());
+        assertEquals(0.1, entry.uncertainty().orElseThrow(), 1e-12);
+        Entry again = Entry.read(new Kind.Number(), "in", entry.typed());
+        assertEquals(entry.uncertainty(), again.uncertainty(), "what a record keeps");
+        assertEquals(
+                Optional.empty(), taken(new Kind.Number(), "in", "1", "in", "0").uncertainty());
     }
 }

@@ -45,6 +45,78 @@ class FilledTest {
         assertTrue(none.readings().isEmpty());
     }
 
+    private static Optional<Double> uncertainty(Filled filled, String field) {
+        return filled.entries().get(field).uncertainty();
+    }
+
+    @Test
+    void keepsAnUncertaintyThatIsTypedOrStated() {
+        Filled typed = none.with("step", "10 ± 0.5").uncertain("perInch", "0.1 °/in");
+        assertEquals(Optional.of(0.5), uncertainty(typed, "step"));
+        assertEquals(Optional.of(0.1), uncertainty(typed, "perInch"));
+        assertEquals("4 ± 0.1 °/in", typed.entries().get("perInch").typed());
+        assertEquals(4.0, typed.entries().get("perInch").value());
+    }
+
+    @Test
+    void statesTheUncertaintyOfEachReadingOfAColumnThatHasNone() {
+        List<List<String>> rows =
+                List.of(
+                        List.of("1", "", "", "", "", ""),
+                        List.of("", "", "", "", "", ""),
+                        List.of("2 ± 0.3", "", "", "", "", ""));
+        Filled filled = none.withReadings("sweep", rows).uncertain("sweep.azimuth", "0.1");
+        List<Optional<Double>> found =
+                filled.readings().get("sweep").stream()
+                        .map(row -> row.get(0).flatMap(Entry::uncertainty))
+                        .toList();
+        assertEquals(List.of(Optional.of(0.1), Optional.empty(), Optional.of(0.3)), found);
+    }
+
+    @Test
+    void refusesAnUncertaintyOfWhatHasNone() {
+        assertRefused(() -> none.uncertain("step", "1"), "step: it is not filled in");
+        assertRefused(() -> none.uncertain("cuts", "1"), "no measured number");
+        assertRefused(() -> none.uncertain("sweep.azimuth", "1"), "no readings are filled in");
+        assertRefused(() -> none.uncertain("perinch", "1"), "no such field", "perInch");
+        assertRefused(() -> none.uncertain("perInch", "-1"), "above 0");
+        assertRefused(
+                () -> none.with("step", "1 ± 0.1").uncertain("step", "1"),
+                "it has one already, 1 ± 0.1");
+    }
+
+    @Test
+    void takesTheUncertaintyThatThePageStatesWhereNoneIsTyped() {
+        Page stated =
+                Samples.parse(
+                        Samples.with("most,label\n", "most,uncertainty,label\n")
+                                .replace("360,\"Phase", "360,0.5,\"Phase")
+                                .replaceAll(
+                                        "(?m)^((?:perInch|cuts|offset|feed|by|on),.*),", "$1,,"));
+        Filled filled = Filled.none(stated).with("step", "10");
+        assertEquals(Optional.of(0.5), uncertainty(filled, "step"));
+        assertEquals(
+                "10 ° ± 0.5 ° by the page (standard uncertainty)",
+                filled.entries().get("step").understood());
+        assertEquals(Optional.of(0.2), uncertainty(filled.with("step", "10 ± 0.2"), "step"));
+        assertEquals(Optional.empty(), uncertainty(filled, "perInch"));
+    }
+
+    @Test
+    void anUncertaintyInAnExampleIsTheExamplesAlone() {
+        Page page = Samples.parse(Samples.with("90 deg", "90 ± 2"));
+        assertEquals(Optional.of(2.0), uncertainty(Filled.example(page), "step"));
+        assertEquals(Optional.empty(), uncertainty(Filled.none(page).with("step", "10"), "step"));
+    }
+
+    @Test
+    void readsUncertainCellsOfAFileInTheUnitOfItsColumn() throws IOException {
+        Path file = csv("azimuth [rad],near,mark,on,count,tx\n0.1 ± 0.01,0.031 ± 0.002,A,,,1\n");
+        List<Optional<Entry>> row = none.withReadings("sweep", file).readings().get("sweep").get(0);
+        assertEquals(0.01 * 180 / Math.PI, row.get(0).get().uncertainty().get(), 1e-9);
+        assertEquals(Optional.of(0.002), row.get(1).get().uncertainty());
+    }
+
     @Test
     void returnsCopiesInTheOrderOfThePage() {
         Filled filled = none.with("by", "B").with("step", "10");

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import java.io.Serializable;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -54,6 +55,27 @@ class ReplayTest {
                 }
             }
         }
+    }
+
+    @Property(tries = 10, shrinking = ShrinkingMode.OFF)
+    void aRunAfterInputsWereMovedEqualsAFreshRun(
+            @ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
+        Random random = new Random(seed);
+        Script script = page(INPUTS, code(random));
+        try (OpenPage page = replaying.open(script)) {
+            Values values = new Values(values(random), true);
+            List<InputQuantity> inputs =
+                    values.given().entrySet().stream()
+                            .map(one -> input(one.getKey(), (Double) one.getValue()))
+                            .toList();
+            page.run(values);
+            page.propagate(values, inputs, 20, Duration.ofSeconds(10));
+            assertEquals(fresh.run(script, values), page.run(values), () -> "page:\n" + script);
+        }
+    }
+
+    private static InputQuantity input(String name, double value) {
+        return new InputQuantity(name, "", 0, value, 0.75, 0.75);
     }
 
     /** The second way of computing: JShell as the JDK ships it. */

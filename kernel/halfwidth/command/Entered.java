@@ -32,10 +32,24 @@ final class Entered {
                             + " the file is named after.")
     private List<ReadingsFile> readings = new ArrayList<>();
 
+    @Option(
+            names = "--uncertainty",
+            paramLabel = "place=value",
+            description =
+                    "State the standard uncertainty of a field or of each cell in a column of"
+                            + " readings: --uncertainty \"phasing.offset 1=0.3\".")
+    private List<Assignment> uncertainties = new ArrayList<>();
+
     private final List<String> refused = new ArrayList<>();
 
+    /** Whether no value is filled in; an uncertainty may be stated all the same. */
     boolean isEmpty() {
         return inputs == null && set.isEmpty() && readings.isEmpty();
+    }
+
+    /** Whether nothing is stated at all. */
+    boolean saysNothing() {
+        return isEmpty() && uncertainties.isEmpty();
     }
 
     /**
@@ -57,6 +71,9 @@ final class Entered {
         }
         for (ReadingsFile file : readings) {
             all = unlessRefused(all, page -> page.withReadings(file.table(), file.path()));
+        }
+        for (Assignment one : uncertainties) {
+            all = unlessRefused(all, page -> page.uncertain(one.field(), one.typed()));
         }
         if (!refused.isEmpty()) {
             throw new Refused(String.join(System.lineSeparator(), refused));

@@ -5,6 +5,7 @@ import halfwidth.show.HtmlSheet;
 import halfwidth.show.ResultsCsv;
 import halfwidth.show.ReviewSheet;
 import halfwidth.show.Sheet;
+import halfwidth.show.Traced;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,12 +18,13 @@ final class OutFolder {
         this.folder = folder;
     }
 
-    void write(Sheet sheet) {
+    void write(Traced traced) {
+        Sheet sheet = traced.sheet();
         try {
             Files.createDirectories(folder);
-            Files.writeString(folder.resolve("results.csv"), ResultsCsv.of(sheet));
+            Files.writeString(folder.resolve("results.csv"), ResultsCsv.of(traced));
             Files.writeString(folder.resolve("page.html"), HtmlSheet.of(sheet));
-            Files.writeString(folder.resolve("review.html"), ReviewSheet.of(sheet, called(sheet)));
+            Files.writeString(folder.resolve("review.html"), ReviewSheet.of(traced, called(sheet)));
         } catch (IOException e) {
             throw new Refused("Folder " + folder + " cannot be written: " + e.getMessage());
         }

@@ -13,6 +13,8 @@ import halfwidth.run.Workshop;
 import halfwidth.show.Sheet;
 import halfwidth.show.Stamp;
 import halfwidth.show.TextSheet;
+import halfwidth.show.TraceText;
+import halfwidth.show.Traced;
 import halfwidth.show.Verdict;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -55,6 +57,7 @@ final class RunPage implements Callable<Integer> {
                             + " done again at any time.")
     private boolean record;
 
+    @Mixin private Tracing tracing;
     @Mixin private Entered entered;
     @Mixin private WithinJob job;
     @Mixin private Notebooks notebooks;
@@ -80,7 +83,13 @@ final class RunPage implements Callable<Integer> {
                 Sheet sheet = sheet(filled, run);
                 print(sheet);
                 kept.publish(sheet);
-                write(sheet, open);
+                Sheet drawn = out == null && !record ? sheet : Pictures.drawn(sheet, open);
+                if (out != null || tracing.wanted()) {
+                    trace(tracing.of(drawn, open));
+                }
+                if (record) {
+                    written(RecordFile.write(job.job().orElseThrow(), drawn, job.visit()));
+                }
                 return status(sheet);
             }
         }
@@ -92,17 +101,13 @@ final class RunPage implements Callable<Integer> {
         return new Sheet(filled, run, job.heading(), stamp);
     }
 
-    private void write(Sheet sheet, OpenPage open) {
-        if (out == null && !record) {
-            return;
+    private void trace(Traced traced) {
+        if (tracing.wanted()) {
+            spec.commandLine().getOut().print(TraceText.of(traced));
         }
-        Sheet drawn = Pictures.drawn(sheet, open);
         if (out != null) {
-            new OutFolder(out).write(drawn);
+            new OutFolder(out).write(traced);
             written(out.resolve("page.html"));
-        }
-        if (record) {
-            written(RecordFile.write(job.job().orElseThrow(), drawn, job.visit()));
         }
     }
 

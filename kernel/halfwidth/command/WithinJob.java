@@ -94,9 +94,9 @@ final class WithinJob implements AutoCloseable {
     /** The page with what was entered, after keeping what is entered now. */
     Filled filled(Page page, Entered entered, Pages pages, PrintWriter err) {
         if (job == null) {
-            return entered.isEmpty() ? Filled.example(page) : entered.into(Filled.none(page));
+            return entered.into(entered.isEmpty() ? Filled.example(page) : Filled.none(page));
         }
-        if (!entered.isEmpty()) {
+        if (!entered.saysNothing()) {
             job.keep(entered.into(job.entered(page, visit())), visit());
         }
         Visit of = new Visit(page.name(), visit());

@@ -2,6 +2,7 @@ package halfwidth.engine;
 
 import halfwidth.plot.Plot;
 import halfwidth.run.Message;
+import halfwidth.run.Propagation;
 import halfwidth.run.Run;
 import halfwidth.run.Script;
 import halfwidth.run.Values;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.function.Supplier;
 import tech.tablesaw.api.Table;
 
 /** The open page of a worker: compiled once, run again for each set of values. */
@@ -37,7 +39,7 @@ final class Bench {
 
     private int outputLimit;
     private Program program;
-    private List<Program.Reach> reach;
+    private Effects effects;
     private Linked linked;
     private Map<Integer, Object> values = Map.of();
     private volatile Thread pageThread;
@@ -72,7 +74,7 @@ final class Bench {
         prepare();
         compile(SAMPLE); // first, since opening may find it compiled before
         open(new Message.Open(SAMPLE, 1000));
-        go(new Message.Go(new Values(Map.of("given", 1.0), true), Map.of(), true));
+        answer(new Message.Go(new Values(Map.of("given", 1.0), true), Map.of(), true));
         Plot.of("rehearsal").points("given", new double[] {0, 1}, new double[] {0, 1}).png();
     }
 
@@ -81,7 +83,10 @@ final class Bench {
             return open(open);
         }
         if (message instanceof Message.Go go) {
-            return go(go);
+            return onPageThread(() -> go(go));
+        }
+        if (message instanceof Message.Propagate propagate) {
+            return onPageThread(() -> propagate(propagate));
         }
         if (message instanceof Message.Draw draw) {
             return draw(draw);
@@ -92,7 +97,7 @@ final class Bench {
     private Message open(Message.Open open) {
         outputLimit = open.outputLimit();
         program = compiledBefore(open.script()).orElseGet(() -> compile(open.script()));
-        reach = program.reach();
+        effects = new Effects(program);
         linked = null;
         values = Map.of();
         return new Message.Opened();
@@ -113,22 +118,44 @@ final class Bench {
     }
 
     private Message go(Message.Go go) {
+        PageRun pageRun = new PageRun(program, effects, linked());
+        Run run = pageRun.run(go, capture, at);
+        values = pageRun.values();
+        return new Message.Ran(run, pageRun.spoiled());
+    }
+
+    private Linked linked() {
         if (linked == null || program.declaresTypes()) {
             linked = Linked.of(program);
         }
+        return linked;
+    }
+
+    /** Runs the page again and again; what the last run gave to draw stays as it is. */
+    private Message propagate(Message.Propagate ask) {
+        Ambient ambient = new Ambient();
+        boolean[] spoiled = {false};
+        Replays replays =
+                (go, brief) -> {
+                    capture.reset(outputLimit);
+                    PageRun pageRun = new PageRun(program, effects, linked());
+                    pageRun.showOnlySmallValues(brief);
+                    Run run = pageRun.run(go, capture, at);
+                    spoiled[0] |= pageRun.spoiled();
+                    ambient.restore();
+                    return run;
+                };
+        Propagation found =
+                new Propagating(ask, new Ancestry(program, effects), replays).propagation();
+        return new Message.Propagated(found, spoiled[0]);
+    }
+
+    /** Does what needs the page's thread group; a step's threads then show as left over. */
+    private Message onPageThread(Supplier<Message> work) {
         Ambient ambient = new Ambient();
         capture.reset(outputLimit);
-        Message.Ran[] ran = new Message.Ran[1];
-        Thread thread =
-                new Thread(
-                        new ThreadGroup("page"),
-                        () -> {
-                            PageRun pageRun = new PageRun(program, reach, linked);
-                            Run run = pageRun.run(go, capture, at);
-                            values = pageRun.values();
-                            ran[0] = new Message.Ran(run, pageRun.spoiled());
-                        },
-                        "page");
+        Message[] answer = new Message[1];
+        Thread thread = new Thread(new ThreadGroup("page"), () -> answer[0] = work.get(), "page");
         pageThread = thread;
         thread.start();
         try {
@@ -137,10 +164,10 @@ final class Bench {
             Thread.currentThread().interrupt();
         }
         ambient.restore();
-        if (ran[0] == null) {
+        if (answer[0] == null) {
             throw new IllegalStateException("the page's thread ended without an answer");
         }
-        return ran[0];
+        return answer[0];
     }
 
     private Message draw(Message.Draw draw) {

@@ -9,41 +9,34 @@ import halfwidth.run.Values;
 import halfwidth.run.Worked;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.function.IntConsumer;
 
 /** One run of a program from top to bottom. */
 final class PageRun {
     private final Program program;
-    private final List<Program.Reach> reach;
+    private final Effects effects;
     private final Linked linked;
     private final Availability available;
-    private final Map<String, CompiledStatement> declarations = new LinkedHashMap<>();
     private final Map<Integer, Object> values = new LinkedHashMap<>();
     private final LeftThreads leftThreads =
             new LeftThreads(Thread.currentThread().getThreadGroup());
     private final Map<Integer, Worked> worked = new HashMap<>();
     private final Map<Integer, List<Rows>> rows = new HashMap<>();
     private boolean workings;
+    private boolean brief;
     private boolean spoiled;
 
     /** Prepares a run on the current thread, which must be the only one of its group. */
-    PageRun(Program program, List<Program.Reach> reach, Linked linked) {
+    PageRun(Program program, Effects effects, Linked linked) {
         this.program = program;
-        this.reach = reach;
+        this.effects = effects;
         this.linked = linked;
         this.available = new Availability(program.lines());
-        for (Program.Line line : program.lines()) {
-            line.compiled()
-                    .filter(compiled -> !compiled.name().isEmpty())
-                    .ifPresent(compiled -> declarations.putIfAbsent(compiled.name(), compiled));
-        }
     }
 
     /**
@@ -80,9 +73,9 @@ final class PageRun {
 
     private Outcome outcome(int index, Optional<Outcome.Failed> barred, Capture capture) {
         Program.Line line = program.lines().get(index);
-        Optional<Outcome> obstacle = available.obstacle(reach.get(index).needs());
+        Optional<Outcome> obstacle = available.obstacle(effects.needs(index));
         if (obstacle.isPresent()) {
-            available.passOn(reach.get(index).needs(), affected(index));
+            available.passOn(effects.needs(index), effects.affected(index));
             return obstacle.get();
         }
         Outcome outcome =
@@ -91,31 +84,9 @@ final class PageRun {
                         .map(Outcome.class::cast)
                         .orElseGet(() -> invoke(index, capture));
         if (outcome instanceof Outcome.Failed) {
-            available.failed(line.statement().line(), affected(index));
+            available.failed(line.statement().line(), effects.affected(index));
         }
         return outcome;
-    }
-
-    /** The names that have no dependable value when this statement did not run to its end. */
-    private Set<String> affected(int index) {
-        Program.Line line = program.lines().get(index);
-        Set<String> names = new HashSet<>();
-        if (line.compiled().isEmpty()) {
-            names.addAll(line.names().declared());
-        } else if (!line.name().isEmpty()) {
-            names.add(line.name());
-        }
-        if (line.statement().check()) {
-            return names; // a check looks at the page's values; it has no part in them
-        }
-        for (String name : reach.get(index).changes()) {
-            CompiledStatement declaration = declarations.get(name);
-            boolean assigned = line.names().assigned().contains(name);
-            if (declaration != null && (assigned || declaration.changeable())) {
-                names.add(name);
-            }
-        }
-        return names;
     }
 
     private Outcome invoke(int index, Capture capture) {
@@ -161,15 +132,20 @@ final class PageRun {
         }
     }
 
-    private static Outcome shown(Statement statement, Object value, String printed) {
-        Shown shown = ValueView.of(value);
+    /** Spares a run that nobody sees the views of tables and plots. */
+    void showOnlySmallValues(boolean wanted) {
+        brief = wanted;
+    }
+
+    private Outcome shown(Statement statement, Object value, String printed) {
+        Shown shown = brief && value != null ? ValueView.brief(value) : ValueView.of(value);
         if (shown instanceof Shown.Real real && !Double.isFinite(real.value())) {
             return Explanation.notANumber(real.value(), statement.line());
         }
         return new Outcome.Done(shown, printed);
     }
 
-    private static Outcome checked(Statement statement, Object value, String printed) {
+    private Outcome checked(Statement statement, Object value, String printed) {
         boolean states = value instanceof Boolean || value instanceof Agreement;
         if (!states) {
             return shown(statement, value, printed);
@@ -206,14 +182,12 @@ final class PageRun {
     private Map<String, Shown> finals() {
         Map<String, Shown> finals = new LinkedHashMap<>();
         for (String name : program.wanted()) {
-            CompiledStatement declaration = declarations.get(name);
-            boolean computed =
-                    declaration != null
-                            && declaration.entryPoint().isPresent()
-                            && available.has(name);
-            if (computed) {
-                finals.put(name, ValueView.of(linked.variable(declaration)));
-            }
+            effects.declaration(name)
+                    .filter(declaration -> declaration.entryPoint().isPresent())
+                    .filter(declaration -> available.has(name))
+                    .ifPresent(
+                            declaration ->
+                                    finals.put(name, ValueView.of(linked.variable(declaration))));
         }
         return finals;
     }

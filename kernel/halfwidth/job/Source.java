@@ -30,11 +30,25 @@ public record Source(Optional<Visit> visit, Optional<Finding> finding, String wo
         if (!measured || taken.unit().isEmpty()) {
             return field.read(taken.value());
         }
-        String typed = withUnit(taken.value(), taken.unit());
-        String brief = Decimal.print(new BigDecimal(taken.value()).round(READABLE).doubleValue());
-        String shown = withUnit(brief, taken.unit());
-        String understood = Entry.read(field.kind(), field.unit(), shown).understood();
-        return new Entry(typed, field.read(typed).value(), understood);
+        String typed = measured(taken.value(), taken.uncertainty(), taken.unit());
+        String shown = measured(brief(taken.value()), brief(taken.uncertainty()), taken.unit());
+        Entry exact = field.read(typed);
+        String understood =
+                field.completed(Entry.read(field.kind(), field.unit(), shown)).understood();
+        return new Entry(typed, exact.value(), understood, exact.uncertainty());
+    }
+
+    private static String brief(String number) {
+        return number.isEmpty()
+                ? ""
+                : Decimal.print(new BigDecimal(number).round(READABLE).doubleValue());
+    }
+
+    /** As one would type it; an uncertainty of nothing is none that a field accepts. */
+    private static String measured(String number, String uncertainty, String unit) {
+        boolean known = !uncertainty.isEmpty() && new BigDecimal(uncertainty).signum() > 0;
+        String value = withUnit(number, unit);
+        return known ? value + " ± " + withUnit(uncertainty, unit) : value;
     }
 
     private static String withUnit(String number, String unit) {

@@ -1,5 +1,6 @@
 package halfwidth.page;
 
+import halfwidth.value.Decimal;
 import halfwidth.value.Entry;
 import halfwidth.value.Kind;
 import halfwidth.value.Range;
@@ -20,6 +21,8 @@ import java.util.Optional;
  * @param least smallest allowed value, in {@code unit}
  * @param most largest allowed value, in {@code unit}
  * @param label what a technician reads beside the field
+ * @param uncertainty the standard uncertainty that whatever is typed has, by the instrument or
+ *     source that the page prescribes, in {@code unit}; one that is typed goes first
  */
 public record Field(
         int line,
@@ -31,7 +34,23 @@ public record Field(
         Optional<String> from,
         Optional<Double> least,
         Optional<Double> most,
-        String label) {
+        String label,
+        Optional<Double> uncertainty) {
+
+    /** A field of whose uncertainty the page says nothing. */
+    public Field(
+            int line,
+            String name,
+            Kind kind,
+            String unit,
+            String example,
+            Optional<String> standing,
+            Optional<String> from,
+            Optional<Double> least,
+            Optional<Double> most,
+            String label) {
+        this(line, name, kind, unit, example, standing, from, least, most, label, Optional.empty());
+    }
 
     /**
      * Reads what a person typed into this field.
@@ -39,7 +58,19 @@ public record Field(
      * @throws halfwidth.value.EntryRefused if it is not understood or out of range
      */
     public Entry read(String typed) {
-        return range().check(Entry.read(kind, unit, typed));
+        return completed(range().check(Entry.read(kind, unit, typed)));
+    }
+
+    /** An entry with the uncertainty that the page states, if it has none of its own. */
+    public Entry completed(Entry entry) {
+        return entry.uncertainty().isPresent() || uncertainty.isEmpty()
+                ? entry
+                : entry.with(uncertainty.get(), byThePage(uncertainty.get()));
+    }
+
+    private String byThePage(double size) {
+        String number = Decimal.print(size);
+        return (unit.equals("1") ? number : number + " " + unit) + " by the page";
     }
 
     /** The values that it accepts. */

@@ -1,5 +1,6 @@
 package halfwidth.page;
 
+import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
 import halfwidth.value.Kind;
 import halfwidth.value.Unit;
@@ -42,17 +43,19 @@ final class FieldReader {
         Optional<Double> most = limit("most", kind);
         checkOrder(least, most);
         checkRest(kind);
+        String unit = unit(kind);
         return new Field(
                 line.line(),
                 line.get("name"),
                 kind,
-                unit(kind),
+                unit,
                 line.get("example"),
                 line.find("default"),
                 line.find("from"),
                 least,
                 most,
-                line.get("label"));
+                line.get("label"),
+                uncertainty(kind, unit));
     }
 
     private void wrong(String message) {
@@ -101,6 +104,19 @@ final class FieldReader {
             return Optional.empty();
         }
         return cell.map(Double::valueOf);
+    }
+
+    private Optional<Double> uncertainty(Kind kind, String unit) {
+        Optional<String> cell = line.find("uncertainty");
+        if (cell.isEmpty() || Kinds.isNumeric(kind) && unit.isEmpty()) {
+            return Optional.empty(); // the unit has been complained of
+        }
+        try {
+            return Optional.of((Double) Entry.uncertainty(kind, unit, cell.get()).value());
+        } catch (EntryRefused refusal) {
+            wrong("uncertainty: " + refusal.getMessage());
+            return Optional.empty();
+        }
     }
 
     static boolean isNumber(String cell) {

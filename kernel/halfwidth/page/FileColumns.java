@@ -1,5 +1,6 @@
 package halfwidth.page;
 
+import halfwidth.value.Entry;
 import halfwidth.value.Kind;
 import halfwidth.value.Unit;
 import java.util.ArrayList;
@@ -86,7 +87,7 @@ record FileColumns(List<Integer> places, List<String> units, int width, List<Str
     /** A cell that ends in a digit has no unit of its own. */
     private static String withUnit(String cell, String unit) {
         boolean bare = !cell.isBlank() && Character.isDigit(cell.charAt(cell.length() - 1));
-        return bare && !unit.isEmpty() ? cell + " " + unit : cell;
+        return bare && !unit.isEmpty() ? Entry.inUnit(cell, unit) : cell;
     }
 
     String wrongLength(CsvRow line) {

@@ -136,6 +136,24 @@ public record Filled(
         return new InputsFile(file).into(this);
     }
 
+    /**
+     * A copy in which what is filled in has a standard uncertainty, as if it had been typed behind
+     * each value.
+     *
+     * @param place a field's name, or a table's and a column's as in {@code phasing.offset 1}, each
+     *     cell of which is then uncertain for itself; where an uncertainty is typed already it
+     *     stays
+     * @param typed the standard uncertainty, in the field's or column's unit or with its own
+     * @throws EntryRefused if nothing is filled in there or that takes no uncertainty
+     */
+    public Filled uncertain(String place, String typed) {
+        return new StatedUncertainty(this, place, typed).applied();
+    }
+
+    Filled withEntry(String name, Entry entry) {
+        return withEntry(name, entry, origins);
+    }
+
     private static List<String> names(List<Field> fields) {
         return fields.stream().map(Field::name).toList();
     }
@@ -166,7 +184,7 @@ public record Filled(
         return withTable(name, new ReadingsReader(table(name)).file(file));
     }
 
-    private Filled withTable(String name, List<List<Optional<Entry>>> rows) {
+    Filled withTable(String name, List<List<Optional<Entry>>> rows) {
         Map<String, List<List<Optional<Entry>>>> tables = new LinkedHashMap<>(readings);
         tables.put(name, rows);
         return new Filled(page, entries, tables, example, origins);

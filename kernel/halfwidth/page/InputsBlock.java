@@ -6,7 +6,17 @@ import java.util.Objects;
 /** Reads a {@code csv inputs} block. */
 final class InputsBlock {
     private static final List<String> COLUMNS =
-            List.of("name", "unit", "kind", "example", "label", "default", "from", "least", "most");
+            List.of(
+                    "name",
+                    "unit",
+                    "kind",
+                    "example",
+                    "label",
+                    "default",
+                    "from",
+                    "least",
+                    "most",
+                    "uncertainty");
     private static final int REQUIRED = 5;
 
     private final Problems problems;

@@ -1,5 +1,6 @@
 package halfwidth.page;
 
+import halfwidth.value.Entry;
 import halfwidth.value.Kind;
 import halfwidth.value.Unit;
 import java.util.ArrayList;
@@ -109,7 +110,7 @@ public record Mapped(String heading, Optional<Column> column, String unit, Sign 
         String number = turned ? turned(cell.strip()) : cell.strip();
         boolean words = column.map(to -> to.unit().isEmpty()).orElse(true);
         boolean same = unit.isEmpty() || unit.equals("1") || words;
-        return same ? number : number + " " + unit;
+        return same ? number : Entry.inUnit(number, unit);
     }
 
     /** A cell that ends in a digit has no unit and no side of its own. */

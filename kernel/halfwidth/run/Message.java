@@ -1,6 +1,8 @@
 package halfwidth.run;
 
 import java.io.Serializable;
+import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 
 /** What goes over the pipe between the program and a worker, each way. */
@@ -27,6 +29,26 @@ public sealed interface Message extends Serializable {
      *     running, memory exhausted)
      */
     record Ran(Run run, boolean spoiled) implements Message {}
+
+    /**
+     * To the worker: run the open page with changed inputs, to see what follows them.
+     *
+     * @param inputs what to change, each by its step
+     * @param draws how often to draw all uncertain inputs at random; 0 for not at all
+     * @param seed where the random numbers start
+     * @param time after which to leave the rest
+     */
+    record Propagate(
+            Values values,
+            Map<Integer, Outcome.Failed> barred,
+            List<InputQuantity> inputs,
+            int draws,
+            long seed,
+            Duration time)
+            implements Message {}
+
+    /** From the worker: what follows the inputs. {@code spoiled} as in {@link Ran}. */
+    record Propagated(Propagation propagation, boolean spoiled) implements Message {}
 
     /** To the worker: draw the plot that a statement, by index, gave in the last run. */
     record Draw(int statement, int width, int height, double scale) implements Message {}

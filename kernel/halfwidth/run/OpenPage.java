@@ -2,8 +2,11 @@ package halfwidth.run;
 
 import java.time.Duration;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.function.Predicate;
 
 /** A page in its worker. Runs one set of values at a time; calls from several threads queue. */
 public final class OpenPage implements AutoCloseable {
@@ -12,6 +15,9 @@ public final class OpenPage implements AutoCloseable {
 
     /** A page with more runaway steps than this is not worth more attempts. */
     private static final int ATTEMPTS = 5;
+
+    /** Where random draws start, so that the same values give the same figures. */
+    public static final long SEED = 20081;
 
     private final Workshop workshop;
     private final Script script;
@@ -47,7 +53,39 @@ public final class OpenPage implements AutoCloseable {
         return run(values, true);
     }
 
-    private synchronized Run run(Values values, boolean workings) {
+    private Run run(Values values, boolean workings) {
+        return ask(
+                        barred -> new Message.Go(values, barred, workings),
+                        Message.Ran.class,
+                        Message.Ran::spoiled)
+                .run();
+    }
+
+    /**
+     * Runs the page again and again with changed inputs and tells what follows them. What {@link
+     * #draw} shows stays that of the last run.
+     *
+     * @param inputs what to change
+     * @param draws how often to draw all uncertain inputs at random besides, up to 100,000; 0 for
+     *     not at all
+     * @param time after which to leave the rest; never more than half of what one run may take
+     * @throws PageLost if the page cannot be run at all
+     */
+    public Propagation propagate(
+            Values values, List<InputQuantity> inputs, int draws, Duration time) {
+        Duration half = workshop.budget().time().dividedBy(2);
+        Duration most = time.compareTo(half) < 0 ? time : half;
+        return ask(
+                        barred -> new Message.Propagate(values, barred, inputs, draws, SEED, most),
+                        Message.Propagated.class,
+                        Message.Propagated::spoiled)
+                .propagation();
+    }
+
+    private synchronized <T extends Message> T ask(
+            Function<Map<Integer, Outcome.Failed>, Message> question,
+            Class<T> kind,
+            Predicate<T> spoiled) {
         Map<Integer, Outcome.Failed> barred = new HashMap<>();
         int idleLosses = 0;
         stopped = false;
@@ -62,13 +100,13 @@ public final class OpenPage implements AutoCloseable {
                     Message.Open open = new Message.Open(script, workshop.budget().outputBytes());
                     worker.ask(open, Message.Opened.class, COMPILATION);
                 }
-                Message.Go go = new Message.Go(values, Map.copyOf(barred), workings);
-                Message.Ran ran = worker.ask(go, Message.Ran.class, workshop.budget().time());
-                if (ran.spoiled()) {
+                Message message = question.apply(Map.copyOf(barred));
+                T answer = worker.ask(message, kind, workshop.budget().time());
+                if (spoiled.test(answer)) {
                     worker.close();
                     worker = null;
                 }
-                return ran.run();
+                return answer;
             } catch (WorkerLost lost) {
                 worker = null;
                 boolean idle = lost.statement() < 0;

@@ -41,6 +41,50 @@ public record Values(Map<String, Serializable> given, boolean example) implement
         return new Values(given, filled.example());
     }
 
+    /** The same values but for one number. */
+    public Values with(InputQuantity quantity, double number) {
+        return with(List.of(quantity), new double[] {number});
+    }
+
+    /** The same values but for these numbers, which stand in the order of the quantities. */
+    public Values with(List<InputQuantity> quantities, double[] numbers) {
+        Map<String, Serializable> changed = new HashMap<>(given);
+        Map<String, Map<String, List<Serializable>>> tables = new HashMap<>();
+        for (int i = 0; i < numbers.length; i++) {
+            InputQuantity quantity = quantities.get(i);
+            if (quantity.column().isEmpty()) {
+                changed.put(quantity.name(), numbers[i]);
+            } else {
+                tables.computeIfAbsent(quantity.name(), this::cells)
+                        .get(quantity.column())
+                        .set(quantity.row() - 1, numbers[i]);
+            }
+        }
+        tables.forEach((name, cells) -> changed.put(name, columns(name, cells)));
+        return new Values(changed, example);
+    }
+
+    private Map<String, List<Serializable>> cells(String table) {
+        Map<String, List<Serializable>> cells = new HashMap<>();
+        ((Columns) given.get(table))
+                .columns()
+                .forEach(column -> cells.put(column.name(), new ArrayList<>(column.cells())));
+        return cells;
+    }
+
+    private Columns columns(String table, Map<String, List<Serializable>> cells) {
+        return new Columns(
+                ((Columns) given.get(table))
+                        .columns().stream()
+                                .map(
+                                        column ->
+                                                new ColumnValues(
+                                                        column.name(),
+                                                        column.type(),
+                                                        cells.get(column.name())))
+                                .toList());
+    }
+
     private static Columns columns(List<Column> columns, List<List<Optional<Entry>>> rows) {
         List<ColumnValues> values = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {

@@ -13,6 +13,8 @@ final class Numbers {
     /** Digits of an uncertainty: JCGM 100:2008, 7.2.6, allows two at most. */
     private static final MathContext OF_UNCERTAINTY = new MathContext(2);
 
+    private static final MathContext OF_SENSITIVITY = new MathContext(3);
+
     private Numbers() {}
 
     /** Rounds half up to so many decimals; a number too long for that is given briefly. */
@@ -49,6 +51,29 @@ final class Numbers {
             return full(value) + " ± " + significant(uncertainty, OF_UNCERTAINTY);
         }
         return rounded.toPlainString() + " ± " + size.toPlainString();
+    }
+
+    /** An uncertainty to two significant digits, the second even where it is 0. */
+    static String ofUncertainty(double value) {
+        int decimals = decimals(value);
+        boolean plain = value >= 1e-5 && value < 1e5;
+        return plain && decimals > 0 ? fixed(value, decimals) : significant(value, OF_UNCERTAINTY);
+    }
+
+    /** The decimals that show two significant digits of an uncertainty. */
+    static int decimals(double uncertainty) {
+        BigDecimal size = BigDecimal.valueOf(uncertainty).round(OF_UNCERTAINTY);
+        return Math.max(0, size.scale() + OF_UNCERTAINTY.getPrecision() - size.precision());
+    }
+
+    /** Three significant digits: a difference over a step bears no more. */
+    static String ofSensitivity(double value) {
+        return significant(value, OF_SENSITIVITY);
+    }
+
+    /** The same with its sign. */
+    static String signed(double value) {
+        return (value > 0 ? "+" : "") + ofSensitivity(value);
     }
 
     private static String significant(double value, MathContext digits) {

@@ -3,6 +3,8 @@ package halfwidth.show;
 import halfwidth.run.Shown;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Optional;
+import java.util.function.Function;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -24,6 +26,18 @@ public final class ResultsCsv {
 
     /** Writes one line for each answer of a sheet, below a header. */
     public static String of(Sheet sheet) {
+        return of(sheet, result -> Optional.empty());
+    }
+
+    /**
+     * The same; where the page states no uncertainty of a result, the one to first order from those
+     * of its inputs.
+     */
+    public static String of(Traced traced) {
+        return of(traced.sheet(), traced::uncertainty);
+    }
+
+    private static String of(Sheet sheet, Function<String, Optional<Double>> firstOrder) {
         String values = sheet.example() ? "worked example" : "entered";
         StringBuilder text = new StringBuilder();
         try (CSVPrinter csv = new CSVPrinter(text, FORMAT)) {
@@ -32,7 +46,10 @@ public final class ResultsCsv {
                         answer.result().name(),
                         value(answer),
                         answer.result().unit(),
-                        answer.uncertainty().map(Numbers::full).orElse(""),
+                        answer.uncertainty()
+                                .or(() -> unstated(answer, firstOrder))
+                                .map(Numbers::full)
+                                .orElse(""),
                         verdict(answer),
                         answer.result().label(),
                         values);
@@ -41,6 +58,14 @@ public final class ResultsCsv {
             throw new UncheckedIOException(e);
         }
         return text.toString();
+    }
+
+    /** Nothing where the page states an uncertainty that did not come out. */
+    private static Optional<Double> unstated(
+            Answer answer, Function<String, Optional<Double>> firstOrder) {
+        return answer.result().uncertainty().isPresent()
+                ? Optional.empty()
+                : firstOrder.apply(answer.result().name());
     }
 
     private static String value(Answer answer) {

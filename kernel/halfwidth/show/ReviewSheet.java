@@ -31,28 +31,35 @@ public final class ReviewSheet {
             .rows { border-left: 3px solid #bbb; padding-left: .7rem; margin: .3rem 0; }
             .came { margin-right: 1rem; } .row, .rows .small { margin: .1rem 0; }
             .java { color: #444; font-size: .85rem; }
-            .library h3 { font-size: 1rem; margin: 1.2rem 0 .2rem; } .code { background: #f3f6f7; padding: .4rem; }
+            .trace { border-top: 1px solid #999; padding: .3rem 0; break-inside: avoid; }
+            h3 { font-size: 1rem; margin: .6rem 0 .2rem; } caption { text-align: left; }
+            table { border-collapse: collapse; display: block; overflow-x: auto; margin: .3rem 0; }
+            td, th { text-align: left; font-weight: 400; padding: .1rem .8rem .1rem 0; }
+            thead th { font-weight: 600; } td { font-variant-numeric: tabular-nums; }
+            .library h3 { margin-top: 1.2rem; } .code { background: #f3f6f7; padding: .4rem; }
             @media print { .java, .library { display: none; } }
             .sign { margin-top: 1.5rem; } .sign span { display: inline-block; width: 14rem;
               border-bottom: 1px solid #000; margin-right: 2rem; }
             """;
 
     private final Sheet sheet;
+    private final Traced traced;
     private final MethodSources methods;
     private final Html html = new Html();
 
-    private ReviewSheet(Sheet sheet, MethodSources methods) {
-        this.sheet = sheet;
+    private ReviewSheet(Traced traced, MethodSources methods) {
+        this.sheet = traced.sheet();
+        this.traced = traced;
         this.methods = methods;
     }
 
     /**
-     * Writes the sheet of a run that kept its workings.
+     * Writes the sheet of a run that kept its workings, with where its values come from.
      *
      * @param methods what the page's steps call
      */
-    public static String of(Sheet sheet, MethodSources methods) {
-        ReviewSheet review = new ReviewSheet(sheet, methods);
+    public static String of(Traced traced, MethodSources methods) {
+        ReviewSheet review = new ReviewSheet(traced, methods);
         review.write();
         return review.html.toString();
     }
@@ -70,6 +77,7 @@ public final class ReviewSheet {
         }
         open();
         sheet.run().steps().forEach(this::step);
+        new TraceHtml(traced, html).write();
         html.open("p", "class", "sign").text("Reviewed by ").element("span", " ");
         html.text("Date ").element("span", " ").close().line();
         library();
@@ -121,6 +129,10 @@ public final class ReviewSheet {
         List<MethodSource> called = methods.calledBy(ran.step());
         worked.ifPresent(step -> new WorkedHtml(html).calls(LibraryCall.of(step, called)));
         rows.forEach(new WorkedHtml(html)::rows);
+        String uncertainty = traced.uncertainty(ran.step());
+        if (!uncertainty.isEmpty()) {
+            html.element("p", uncertainty, "class", "small");
+        }
         html.close().close().line();
     }
 

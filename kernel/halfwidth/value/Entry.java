@@ -1,6 +1,7 @@
 package halfwidth.value;
 
 import java.io.Serializable;
+import java.util.Optional;
 
 /**
  * One entry as typed and as understood.
@@ -10,8 +11,17 @@ import java.io.Serializable;
  *     LocalDate} or {@code NamedArray}, by the field's kind
  * @param understood how it is read back to the person, with its unit, as in {@code 0.155 DDM, 150
  *     Hz (150.0 µA)}; a converted number is rounded to ten digits and followed by what was typed
+ * @param uncertainty the standard uncertainty of a {@code Double}, in its unit; empty if none is
+ *     known
  */
-public record Entry(String typed, Serializable value, String understood) {
+public record Entry(
+        String typed, Serializable value, String understood, Optional<Double> uncertainty) {
+
+    /** An entry whose uncertainty is not known. */
+    public Entry(String typed, Serializable value, String understood) {
+        this(typed, value, understood, Optional.empty());
+    }
+
     /**
      * Reads what a person typed: it is understood or refused, never guessed.
      *
@@ -21,6 +31,11 @@ public record Entry(String typed, Serializable value, String understood) {
      * @throws IllegalArgumentException if {@code unit} is not known
      */
     public static Entry read(Kind kind, String unit, String typed) {
+        boolean real = takesUncertainty(kind);
+        Optional<PlusMinus> both = real ? PlusMinus.split(typed) : Optional.empty();
+        if (both.isPresent()) {
+            return both.get().read(kind, unit, typed);
+        }
         if (kind instanceof Kind.Number) {
             return new NumberReader(Unit.of(unit)).read(typed);
         }
@@ -40,5 +55,46 @@ public record Entry(String typed, Serializable value, String understood) {
             return ArrayReader.read(array, typed);
         }
         return kind instanceof Kind.Date ? DateReader.read(typed) : WordReader.text(typed);
+    }
+
+    /** Whether an entry of this kind may have a standard uncertainty: not what is counted. */
+    public static boolean takesUncertainty(Kind kind) {
+        return kind instanceof Kind.Number
+                || kind instanceof Kind.Ddm
+                || kind instanceof Kind.DdmSize;
+    }
+
+    /**
+     * Reads a standard uncertainty that is stated apart from its value.
+     *
+     * @param unit the unit of the value; the uncertainty may be typed in another
+     * @return the uncertainty as a value in {@code unit}
+     * @throws EntryRefused if the kind takes none, or it is not understood or not above 0
+     */
+    public static Entry uncertainty(Kind kind, String unit, String typed) {
+        if (!takesUncertainty(kind)) {
+            throw new EntryRefused(
+                    "this is no measured number, so it has no standard uncertainty; leave it out");
+        }
+        return PlusMinus.size(kind, unit, Figure.plain(typed));
+    }
+
+    /** A number that was typed without a unit, with or without a ±, as typed in a unit. */
+    public static String inUnit(String typed, String unit) {
+        return PlusMinus.inUnit(typed, unit);
+    }
+
+    /**
+     * The same entry with a standard uncertainty.
+     *
+     * @param standardUncertainty in the unit of the value
+     * @param words how it is read back to the person, with its unit
+     */
+    public Entry with(double standardUncertainty, String words) {
+        return new Entry(
+                typed,
+                value,
+                understood + " ± " + words + " (standard uncertainty)",
+                Optional.of(standardUncertainty));
     }
 }

@@ -31,11 +31,23 @@ final class NumberReader {
     }
 
     Entry read(String typed) {
+        return read(typed, false);
+    }
+
+    /** Reads how far two values are apart: 1 °C is then 1 K, not 274.15 K. */
+    Entry difference(String typed) {
+        return read(typed, true);
+    }
+
+    private Entry read(String typed, boolean difference) {
         String text = Figure.plain(typed);
         Figure figure = Figure.first(text, this::expected);
         Matcher feet = FEET_AND_MORE.matcher(figure.rest());
         Measured measured = feet.matches() ? feetAndInches(text, figure, feet) : single(figure);
         double value = converted(measured, text);
+        if (difference) {
+            value -= measured.unit.convert(BigDecimal.ZERO, unit);
+        }
         boolean asTyped = measured.unit.equals(unit) && !feet.matches();
         String shown = asTyped && !figure.fraction() ? Decimal.print(value) : Decimal.brief(value);
         String withUnit = unit.equals(Unit.ONE) ? shown : shown + " " + unit.label();
