@@ -8,13 +8,16 @@ import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
 import halfwidth.run.Budget;
+import halfwidth.run.InputQuantity;
 import halfwidth.run.OpenPage;
+import halfwidth.run.Propagation;
 import halfwidth.run.Run;
 import halfwidth.run.Script;
 import halfwidth.run.Values;
 import halfwidth.run.Workshop;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.Map;
 import java.util.Set;
@@ -33,13 +36,16 @@ class ReviewSheetTest {
         Filled filled = Filled.example(page);
         try (Workshop workshop = Workshop.withoutSpare(Budget.USUAL);
                 OpenPage open = workshop.open(Script.of(page))) {
-            Run run = open.work(Values.of(filled));
+            Values values = Values.of(filled);
+            Run run = open.work(values);
             byte[] text = page.text().getBytes(StandardCharsets.UTF_8);
             Sheet sheet =
                     new Sheet(filled, run, Map.of(), Stamp.of("test", ZonedDateTime.now(), text));
             MethodSources methods =
                     MethodSources.of(page, run.steps().stream().map(Run.Ran::step).toList());
-            review = ReviewSheet.of(sheet, methods);
+            Propagation moved =
+                    open.propagate(values, InputQuantity.of(filled), 0, Duration.ofMinutes(2));
+            review = ReviewSheet.of(new Traced(sheet, moved, methods));
         }
     }
 

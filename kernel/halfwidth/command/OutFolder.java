@@ -1,6 +1,5 @@
 package halfwidth.command;
 
-import halfwidth.method.MethodSources;
 import halfwidth.show.HtmlSheet;
 import halfwidth.show.ResultsCsv;
 import halfwidth.show.ReviewSheet;
@@ -24,14 +23,9 @@ final class OutFolder {
             Files.createDirectories(folder);
             Files.writeString(folder.resolve("results.csv"), ResultsCsv.of(traced));
             Files.writeString(folder.resolve("page.html"), HtmlSheet.of(sheet));
-            Files.writeString(folder.resolve("review.html"), ReviewSheet.of(traced, called(sheet)));
+            Files.writeString(folder.resolve("review.html"), ReviewSheet.of(traced));
         } catch (IOException e) {
             throw new Refused("Folder " + folder + " cannot be written: " + e.getMessage());
         }
-    }
-
-    private static MethodSources called(Sheet sheet) {
-        return MethodSources.of(
-                sheet.page(), sheet.run().steps().stream().map(ran -> ran.step()).toList());
     }
 }

@@ -1,20 +1,14 @@
 package halfwidth.command;
 
-import halfwidth.method.MethodSource;
 import halfwidth.method.MethodSources;
 import halfwidth.run.InputQuantity;
 import halfwidth.run.OpenPage;
 import halfwidth.run.Propagation;
 import halfwidth.run.Run;
-import halfwidth.run.Step;
 import halfwidth.run.Values;
 import halfwidth.show.Sheet;
 import halfwidth.show.Traced;
 import java.time.Duration;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
@@ -66,22 +60,8 @@ final class Tracing {
         return new Traced(sheet, propagation, methods(sheet));
     }
 
-    private static Map<Integer, List<String>> methods(Sheet sheet) {
-        List<Step> steps =
-                Stream.concat(sheet.run().steps().stream(), sheet.run().checks().stream())
-                        .map(Run.Ran::step)
-                        .toList();
-        MethodSources sources = MethodSources.of(sheet.page(), steps);
-        Map<Integer, List<String>> names = new HashMap<>();
-        for (Step step : steps) {
-            names.put(step.index(), sources.calledBy(step).stream().map(Tracing::name).toList());
-        }
-        return names;
-    }
-
-    private static String name(MethodSource method) {
-        return method.type().substring(method.type().lastIndexOf('.') + 1)
-                + "."
-                + method.signature();
+    private static MethodSources methods(Sheet sheet) {
+        return MethodSources.of(
+                sheet.page(), sheet.run().steps().stream().map(Run.Ran::step).toList());
     }
 }

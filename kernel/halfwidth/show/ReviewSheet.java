@@ -1,7 +1,6 @@
 package halfwidth.show;
 
 import halfwidth.method.MethodSource;
-import halfwidth.method.MethodSources;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run.Ran;
 import java.util.LinkedHashSet;
@@ -44,22 +43,16 @@ public final class ReviewSheet {
 
     private final Sheet sheet;
     private final Traced traced;
-    private final MethodSources methods;
     private final Html html = new Html();
 
-    private ReviewSheet(Traced traced, MethodSources methods) {
+    private ReviewSheet(Traced traced) {
         this.sheet = traced.sheet();
         this.traced = traced;
-        this.methods = methods;
     }
 
-    /**
-     * Writes the sheet of a run that kept its workings, with where its values come from.
-     *
-     * @param methods what the page's steps call
-     */
-    public static String of(Traced traced, MethodSources methods) {
-        ReviewSheet review = new ReviewSheet(traced, methods);
+    /** Writes the sheet of a run that kept its workings, with where its values come from. */
+    public static String of(Traced traced) {
+        ReviewSheet review = new ReviewSheet(traced);
         review.write();
         return review.html.toString();
     }
@@ -126,7 +119,7 @@ public final class ReviewSheet {
         html.element("span", "line " + ran.step().line(), "class", "line");
         html.open("div");
         worked.ifPresentOrElse(new WorkedHtml(html)::write, () -> series(ran));
-        List<MethodSource> called = methods.calledBy(ran.step());
+        List<MethodSource> called = traced.methods().calledBy(ran.step());
         worked.ifPresent(step -> new WorkedHtml(html).calls(LibraryCall.of(step, called)));
         rows.forEach(new WorkedHtml(html)::rows);
         String uncertainty = traced.uncertainty(ran.step());
@@ -151,7 +144,7 @@ public final class ReviewSheet {
     /** The source of the methods that are called: on paper it would be a book. */
     private void library() {
         Set<MethodSource> called = new LinkedHashSet<>();
-        sheet.run().steps().forEach(ran -> called.addAll(methods.calledBy(ran.step())));
+        sheet.run().steps().forEach(ran -> called.addAll(traced.methods().calledBy(ran.step())));
         if (called.isEmpty()) {
             return;
         }

@@ -1,5 +1,7 @@
 package halfwidth.show;
 
+import halfwidth.method.MethodSource;
+import halfwidth.method.MethodSources;
 import halfwidth.page.Column;
 import halfwidth.page.Field;
 import halfwidth.page.Part;
@@ -22,9 +24,9 @@ import java.util.stream.Stream;
  * A sheet with where its values come from and how uncertain that makes them.
  *
  * @param propagation what its inputs do to its steps and results
- * @param methods the library methods that each step calls, by the step's index
+ * @param methods the library methods that its steps call
  */
-public record Traced(Sheet sheet, Propagation propagation, Map<Integer, List<String>> methods) {
+public record Traced(Sheet sheet, Propagation propagation, MethodSources methods) {
 
     /**
      * A result with its trace.
@@ -289,9 +291,17 @@ public record Traced(Sheet sheet, Propagation propagation, Map<Integer, List<Str
     /** The library methods that a result rests on, each once, in the order of the steps. */
     List<String> methods(Of result) {
         return result.trace().steps().stream()
-                .flatMap(step -> methods.getOrDefault(step, List.of()).stream())
+                .flatMap(index -> step(index).stream())
+                .flatMap(step -> methods.calledBy(step).stream())
+                .map(Traced::name)
                 .distinct()
                 .toList();
+    }
+
+    private static String name(MethodSource method) {
+        return method.type().substring(method.type().lastIndexOf('.') + 1)
+                + "."
+                + method.signature();
     }
 
     /** The lines of the steps that a result rests on. */

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 
 /**
  * One page at work: compiled in its worker, and run with the values of one visit or another. What
@@ -42,13 +43,19 @@ final class Desk {
         Values values = Values.of(filled);
         put(filled.page());
         Run known = runs.get(values);
-        return known == null ? runNow(values) : known;
+        return known == null ? runNow(values, open::run) : known;
     }
 
     /** Runs the page in any case, since files that it reads may be others by now. */
     synchronized Run again(Filled filled) {
         put(filled.page());
-        return runNow(Values.of(filled));
+        return runNow(Values.of(filled), open::run);
+    }
+
+    /** The same, with how each numeric step came to its value. */
+    synchronized Run worked(Filled filled) {
+        put(filled.page());
+        return runNow(Values.of(filled), open::work);
     }
 
     /** The run with these values, if there was one and nothing has to be computed. */
@@ -58,11 +65,11 @@ final class Desk {
                 : Optional.empty();
     }
 
-    private Run runNow(Values values) {
+    private Run runNow(Values values, Function<Values, Run> how) {
         since = System.nanoTime();
         running = open;
         try {
-            Run run = open.work(values);
+            Run run = how.apply(values);
             last = values;
             runs.remove(values);
             runs.put(values, run);
@@ -93,7 +100,7 @@ final class Desk {
         run(filled);
         Values values = Values.of(filled);
         if (!values.equals(last)) {
-            runNow(values);
+            runNow(values, open::run);
         }
         return open.draw(step, size.width(), size.height(), size.scale());
     }

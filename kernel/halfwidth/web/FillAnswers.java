@@ -136,28 +136,28 @@ record FillAnswers(Notebook notebook) {
                 .orElseGet(Reply::nothing);
     }
 
-    private Scene asked(Request request, Visit visit) {
+    private Scene asked(Request request, Visit visit, Notebook.Effort effort) {
         return request.query().find("with").filter("example"::equals).isPresent()
-                ? notebook.example(visit, Notebook.Effort.ONCE)
-                : notebook.scene(visit, Notebook.Effort.ONCE, List.of());
+                ? notebook.example(visit, effort)
+                : notebook.scene(visit, effort, List.of());
     }
 
     Reply plot(Request request, Visit visit) {
         int step = request.query().number("step");
-        Filled filled = asked(request, visit).sheet().filled();
+        Filled filled = asked(request, visit, Notebook.Effort.ONCE).sheet().filled();
         return Reply.of("image/png", notebook.draw(filled, step, Desk.ON_SCREEN));
     }
 
     Reply csv(Request request, Visit visit) {
         String table = request.query().get("table");
-        Scene scene = asked(request, visit);
+        Scene scene = asked(request, visit, Notebook.Effort.ONCE);
         String name = visit.page() + "-" + visit.name() + "-" + table + ".csv";
         return Reply.file(name, "text/csv; charset=utf-8", CsvText.of(scene, table));
     }
 
     /** The sheet that stands alone, to be printed and kept. */
     Reply record(Request request, Visit visit) {
-        Scene scene = asked(request, visit);
+        Scene scene = asked(request, visit, Notebook.Effort.WORKED);
         Sheet drawn =
                 scene.sheet()
                         .drawn(step -> notebook.draw(scene.sheet().filled(), step, Desk.ON_PAPER));

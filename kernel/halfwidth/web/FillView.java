@@ -30,7 +30,7 @@ record FillView(Scene scene, Html html) {
                 "data-part",
                 "",
                 "aria-label",
-                "Results",
+                "Answers",
                 "tabindex",
                 "0");
         if (scene.ran()) {

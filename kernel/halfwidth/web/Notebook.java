@@ -109,7 +109,9 @@ final class Notebook implements AutoCloseable {
         /** What was never computed with these values. */
         ONCE,
         /** Everything, since files that the page reads may be others by now. */
-        ANEW
+        ANEW,
+        /** The same, with how each step came to its value, for whoever checks it. */
+        WORKED
     }
 
     /** A visit as it is to be shown. */
@@ -187,6 +189,7 @@ final class Notebook implements AutoCloseable {
             case NONE -> desk.known(filled);
             case ONCE -> Optional.of(desk.run(filled));
             case ANEW -> Optional.of(desk.again(filled));
+            case WORKED -> Optional.of(desk.worked(filled));
         };
     }
 

@@ -18,7 +18,7 @@ import java.util.List;
 record ReviewAnswers(Notebook notebook) {
 
     Reply page(Request request, Visit visit) {
-        Scene scene = notebook.scene(visit, Notebook.Effort.ANEW, List.of());
+        Scene scene = notebook.scene(visit, Notebook.Effort.WORKED, List.of());
         Scene example = notebook.example(visit, Notebook.Effort.ONCE);
         String shipped =
                 notebook.shipped().names().contains(visit.page())
@@ -46,7 +46,7 @@ record ReviewAnswers(Notebook notebook) {
             throw new Refusal(400, "Sign with a name.");
         }
         Job job = notebook.job();
-        Scene scene = notebook.scene(visit, Notebook.Effort.ANEW, List.of());
+        Scene scene = notebook.scene(visit, Notebook.Effort.WORKED, List.of());
         Sheet drawn =
                 scene.sheet()
                         .drawn(step -> notebook.draw(scene.sheet().filled(), step, Desk.ON_PAPER));
