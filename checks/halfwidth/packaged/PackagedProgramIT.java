@@ -4,6 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -85,6 +90,44 @@ class PackagedProgramIT {
         }
         String archive = "worker-" + System.getProperty("java.vm.version") + ".jsa";
         assertTrue(Files.isRegularFile(JAR.resolveSibling(archive)), archive);
+    }
+
+    @Test
+    void opensTheDemoStationToWhoHasTheAddress() throws Exception {
+        Path out = Files.createTempFile(folder, "open", ".txt");
+        Process open =
+                new ProcessBuilder(
+                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                                "-jar",
+                                JAR.toString(),
+                                "open",
+                                "--no-browser",
+                                "--notebooks",
+                                Path.of("notebooks").toAbsolutePath().toString())
+                        .directory(folder.toFile())
+                        .redirectOutput(out.toFile())
+                        .redirectErrorStream(true)
+                        .start();
+        try {
+            Pattern address = Pattern.compile("http://127\\.0\\.0\\.1:\\d+/key/\\w+");
+            for (int i = 0; i < 600 && !address.matcher(read(out)).find(); i++) {
+                Thread.sleep(100);
+            }
+            Matcher found = address.matcher(read(out));
+            assertTrue(found.find(), () -> read(out));
+            HttpClient browser =
+                    HttpClient.newBuilder()
+                            .cookieHandler(new CookieManager())
+                            .followRedirects(HttpClient.Redirect.ALWAYS)
+                            .build();
+            HttpRequest request = HttpRequest.newBuilder(URI.create(found.group())).build();
+            String list = browser.send(request, HttpResponse.BodyHandlers.ofString()).body();
+            assertTrue(list.contains("Varnholt Heath (invented)"), list);
+            assertTrue(list.contains("course-2"), "visits of the season are listed");
+        } finally {
+            open.destroy();
+            assertTrue(open.waitFor(60, TimeUnit.SECONDS), "Ctrl-C ends it");
+        }
     }
 
     /** The longest pages there are among them, so that nobody's record becomes a booklet. */
