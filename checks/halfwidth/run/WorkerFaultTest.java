@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Timeout;
  * A page that misbehaves is ended at its limit, with a message at the step that did it; its other
  * steps, the other pages and the next run go on.
  */
-@Timeout(60)
+@Timeout(240)
 class WorkerFaultTest {
     private static Bench bench;
 
