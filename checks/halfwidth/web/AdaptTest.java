@@ -8,7 +8,8 @@ import halfwidth.job.Visit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -25,19 +26,27 @@ class AdaptTest {
     /** Beside the invented 0.031 and 0.018 of the worked example, to be seen at once. */
     private static final String STEP = "double stepOfMine = 2.5 * 4; // m";
 
-    private Served served;
-    private String shipped;
+    private static Served served;
+    private static String shipped;
 
-    @BeforeEach
-    void serve() throws IOException {
+    @BeforeAll
+    static void serve() throws IOException {
         served = Served.scratch();
         shipped = Files.readString(Served.NOTEBOOKS.resolve(PAGE + ".md"));
-        open();
     }
 
-    @AfterEach
-    void end() {
+    @AfterAll
+    static void end() {
         served.close();
+    }
+
+    /** As it is shipped, with nothing typed before. */
+    @BeforeEach
+    void startAnew() throws IOException {
+        Files.deleteIfExists(copy());
+        served.open("/");
+        Browser.run("localStorage.clear()");
+        open();
     }
 
     private void open() {

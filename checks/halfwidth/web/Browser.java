@@ -34,6 +34,7 @@ final class Browser implements BeforeAllCallback {
         public void close() {
             if (driver != null) {
                 driver.quit();
+                driver = null;
             }
         }
     }

@@ -49,7 +49,8 @@ final class Served implements AutoCloseable {
                     Screen.open(
                             Job.open(folder),
                             new Pages(NOTEBOOKS),
-                            Workshop.withSpare(Budget.USUAL),
+                            // A spare worker would only be one more to start for each check.
+                            Workshop.withoutSpare(Budget.USUAL),
                             new Screen.Listening(port, "check"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
