@@ -142,7 +142,7 @@ class EnteredValuesTest {
         assertFalse(half.section("WAITING").contains("(frequency)"), half.out());
         // 360 f/(c VF) with c exact, worked by hand: 4.0424°/in.
         assertTrue(
-                scratch.text("half/page.html").contains("sheetPerInch = <strong>4.042"),
+                scratch.text("half/page.html").contains("<strong>4.042"),
                 "the steps that have what they need ran");
         assertTrue(
                 scratch.text("half/results.csv").contains("waiting for velocityFactorUncertainty"));
