@@ -11,7 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -22,20 +23,35 @@ class AdaptAndReviewTest {
     private static final String PAGE = "lines/phase-constant";
     private static final String TEXT = "/text/" + PAGE + "?visit=";
 
-    private Served served;
-    private Wire friend;
-    private String shipped;
+    private static Served served;
+    private static Wire friend;
+    private static String shipped;
 
-    @BeforeEach
-    void serve() throws IOException {
+    @BeforeAll
+    static void serve() throws IOException {
         served = Served.scratch();
         friend = Wire.friend(served);
         shipped = Files.readString(Served.NOTEBOOKS.resolve(PAGE + ".md"));
     }
 
-    @AfterEach
-    void end() {
+    @AfterAll
+    static void end() {
         served.close();
+    }
+
+    @BeforeEach
+    void startAnew() throws IOException {
+        Files.deleteIfExists(adapted());
+    }
+
+    private static List<String> records() throws IOException {
+        Path folder = served.folder().resolve("records");
+        if (!Files.exists(folder)) {
+            return List.of();
+        }
+        try (var files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).toList();
+        }
     }
 
     private Path adapted() {
@@ -121,15 +137,13 @@ class AdaptAndReviewTest {
         assertTrue(signed.contains("step &lt;i&gt; checked"), signed);
         assertTrue(served.journal().contains(",R. Viewer,"), served.journal());
         assertTrue(served.journal().contains(",step <i> checked,"), served.journal());
-        try (var records = Files.list(served.folder().resolve("records"))) {
-            List<String> names = records.map(file -> file.getFileName().toString()).toList();
-            assertTrue(names.stream().anyMatch(name -> name.endsWith(".html")), names.toString());
-        }
+        assertTrue(records().stream().anyMatch(name -> name.endsWith(".html")), "a record");
     }
 
     @Test
-    void signsForNobodyWithoutAName() {
+    void signsForNobodyWithoutAName() throws IOException {
+        List<String> before = records();
         assertEquals(400, Wire.status(friend.post("/sign/" + PAGE + "?visit=", "name=+&remark=")));
-        assertFalse(Files.exists(served.folder().resolve("records")));
+        assertEquals(before, records());
     }
 }
