@@ -3,7 +3,7 @@
 
 import { Drafts } from "./drafts.js";
 import { stepEditor, tokens } from "./editor.js";
-import { Away, patiently, send, tell } from "./parts.js";
+import { patiently, reached, send, tell } from "./parts.js";
 
 const LOOK = 2000; // ms between looks for what another editor changed
 const drafts = new Drafts(document.body.dataset.job, document.body.dataset.page, "adapt");
@@ -92,7 +92,7 @@ function open(item, how) {
       drafts.put(place, typed, version);
     }
     const mine = ++asked;
-    await answered(async () => {
+    await reached(async () => {
       const answer = await patiently(send("try", edit(typed)));
       if (mine === asked) {
         show(answer);
@@ -118,7 +118,7 @@ function open(item, how) {
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     asked++;
-    answered(async () => {
+    reached(async () => {
       const answer = await send("keep", edit(editor.text()));
       if (answer.status === 200) {
         drafts.drop(place);
@@ -140,24 +140,6 @@ function open(item, how) {
     attempt(field.value);
   }
   return field;
-}
-
-let away = false;
-
-async function answered(action) {
-  try {
-    await action();
-    if (away) {
-      away = false;
-      tell("");
-    }
-  } catch (problem) {
-    if (!(problem instanceof Away)) {
-      throw problem;
-    }
-    away = true;
-    tell(problem.message.replace("is entered", "is tried"), "bad");
-  }
 }
 
 document.addEventListener("click", ({ target }) => {
@@ -203,7 +185,7 @@ async function look() {
   }
 }
 
-answered(async () => {
+reached(async () => {
   const wanted = new URLSearchParams(location.search).get("with");
   const answer = await patiently(send("adapt", wanted ? [["with", wanted]] : []));
   if (answer.status !== 200) {
@@ -216,5 +198,5 @@ answered(async () => {
   paint();
   reopen();
   document.getElementById(location.hash.slice(1))?.scrollIntoView({ block: "center" });
-  setInterval(() => document.hidden || answered(look), LOOK);
+  setInterval(() => document.hidden || reached(look), LOOK);
 });

@@ -2,7 +2,7 @@
 
 import { Drafts } from "./drafts.js";
 import * as grid from "./grid.js";
-import { Away, patiently, renew, seen, send, tell, visit } from "./parts.js";
+import { isAway, patiently, reached, renew, seen, send, tell, visit } from "./parts.js";
 
 const LOOK = 1500; // ms between looks for what other windows and files changed
 const drafts = new Drafts(document.body.dataset.job, document.body.dataset.page, visit);
@@ -25,7 +25,6 @@ function keep(input) {
 
 const due = new Set(); // places to be sent
 let sending = null;
-let away = false;
 
 function enter(inputs) {
   for (const input of inputs) {
@@ -41,7 +40,7 @@ function flush() {
   if (!sending && due.size > 0) {
     sending = sendDue().finally(() => {
       sending = null;
-      if (due.size > 0 && !away) {
+      if (due.size > 0 && !isAway()) {
         flush();
       }
     });
@@ -74,24 +73,6 @@ async function asking(action, otherwise) {
     await reached(() => patiently(action()), otherwise);
   } finally {
     document.getElementById("answers").removeAttribute("aria-busy");
-  }
-}
-
-/** Tells if the program is away, and when it is back. */
-async function reached(action, otherwise = () => {}) {
-  try {
-    await action();
-    if (away) {
-      away = false;
-      tell("");
-    }
-  } catch (problem) {
-    if (!(problem instanceof Away)) {
-      throw problem;
-    }
-    away = true;
-    otherwise();
-    tell(problem.message, "bad");
   }
 }
 
@@ -316,7 +297,7 @@ async function look(always) {
   if (sending || (document.hidden && !always)) {
     return;
   }
-  if (away) {
+  if (isAway()) {
     flush();
   }
   await reached(async () => {

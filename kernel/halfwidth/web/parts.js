@@ -17,7 +17,30 @@ export function tell(words, kind = "") {
   notice.className = `notice ${kind}`;
 }
 
-export class Away extends Error {}
+class Away extends Error {}
+
+let away = false;
+
+/** Whether the program did not answer when it was asked last. */
+export const isAway = () => away;
+
+/** Asks the program; tells if it is away, and when it is back. */
+export async function reached(action, otherwise = () => {}) {
+  try {
+    await action();
+    if (away) {
+      away = false;
+      tell("");
+    }
+  } catch (problem) {
+    if (!(problem instanceof Away)) {
+      throw problem;
+    }
+    away = true;
+    otherwise();
+    tell(problem.message, "bad");
+  }
+}
 
 /** Sends values and returns the answer; Away if the program does not answer or knows us no more. */
 export async function send(view, values = []) {
