@@ -38,7 +38,7 @@ class AccessibleTest {
     }
 
     /** One page in so many; all views are written by the same code, and all take minutes. */
-    private static final int ONE_IN = Integer.getInteger("halfwidth.accessible", 8);
+    private static final int ONE_IN = Integer.getInteger("halfwidth.accessible", 24);
 
     static List<String> pages() {
         List<String> names = new Pages(Served.NOTEBOOKS).names();
