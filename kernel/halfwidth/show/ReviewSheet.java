@@ -22,20 +22,20 @@ public final class ReviewSheet {
             .tick { width: 1.3rem; height: 1.3rem; border: 2px solid #000; }
             .line, .small, .source { color: #444; font-size: .85rem; }
             .absent { color: #8e1b1b; font-weight: 600; }
-            p { margin: .15rem 0; } pre { white-space: pre-wrap; margin: .2rem 0; }
+            p { margin: .15rem 0; } pre { white-space: pre-wrap; overflow-wrap: anywhere; margin: .2rem 0; }
             math { font-size: 1.08em; font-family: "Cambria Math", "STIX Two Math",
               "Latin Modern Math", "DejaVu Math TeX Gyre", math; }
-            .equation { overflow-x: auto; overflow-y: hidden; } .equation math { math-style: normal; }
+            section p { position: relative; overflow-x: auto; overflow-y: hidden; } .equation math { math-style: normal; }
             .proof { color: #444; font-size: .85rem; margin-left: .8em; } .proof.absent { color: #8e1b1b; }
             .rows { border-left: 3px solid #bbb; padding-left: .7rem; margin: .3rem 0; }
             .came { margin-right: 1rem; } .row, .rows .small { margin: .1rem 0; }
             .java { color: #444; font-size: .85rem; }
             .trace { border-top: 1px solid #999; padding: .3rem 0; break-inside: avoid; }
-            h3 { font-size: 1rem; margin: .6rem 0 .2rem; } caption { text-align: left; }
+            h3 { font-size: 1rem; margin: .6rem 0 .2rem; overflow-wrap: anywhere; } caption { text-align: left; }
             table { border-collapse: collapse; display: block; overflow-x: auto; margin: .3rem 0; }
             td, th { text-align: left; font-weight: 400; padding: .1rem .8rem .1rem 0; }
             thead th { font-weight: 600; } td { font-variant-numeric: tabular-nums; }
-            .library h3 { margin-top: 1.2rem; } .code { background: #f3f6f7; padding: .4rem; }
+            .library h3 { margin-top: 1.2rem; } .code { background: #f3f6f7; padding: .4rem; overflow-x: auto; }
             @media print { .java, .library { display: none; } }
             .sign { margin-top: 1.5rem; } .sign span { display: inline-block; width: 14rem;
               border-bottom: 1px solid #000; margin-right: 2rem; }
