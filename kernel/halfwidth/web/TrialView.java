@@ -51,7 +51,7 @@ record TrialView(Edit edit, Html html) {
         return List.of(failed.reason(), failed.detail(), failed.advice()).stream()
                 .filter(text -> !text.isBlank())
                 .map(String::strip)
-                .collect(Collectors.joining(" "));
+                .collect(Collectors.joining(" – "));
     }
 
     private boolean isHere(Ran ran) {
