@@ -82,7 +82,7 @@ public final class KilledWriter {
             if (ends < job.warnings().size()) {
                 throw new AssertionError("a false alarm: " + job.warnings());
             }
-            torn += ends;
+            torn += (int) ends;
             List<String> cells =
                     job.filled(StreamingWriter.PAGE, "").filled().readings().get("cuts").stream()
                             .map(row -> row.get(0).map(entry -> entry.typed()))
