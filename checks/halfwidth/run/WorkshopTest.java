@@ -50,7 +50,10 @@ class WorkshopTest {
         try (Workshop workshop = Workshop.withSpare(Budget.USUAL);
                 OpenPage page = workshop.open(page(List.of("n"), "double a = n;"))) {
             assertEquals(3, realAt(page.run(values("n", 3.0)), 10));
-            workersSince(before).forEach(ProcessHandle::destroyForcibly);
+            Set<ProcessHandle> killed = workersSince(before);
+            killed.forEach(ProcessHandle::destroyForcibly);
+            // The spare as well, which is not taken for a sound one once it is gone.
+            killed.forEach(worker -> worker.onExit().join());
             assertEquals(4, realAt(page.run(values("n", 4.0)), 10));
         }
     }
