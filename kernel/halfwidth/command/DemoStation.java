@@ -19,11 +19,9 @@ import halfwidth.value.Kind;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -133,8 +131,11 @@ final class DemoStation {
                         .filter(field -> field.name().equals(name))
                         .map(Field::kind)
                         .anyMatch(Kind.Array.class::isInstance);
+        if (!array) {
+            return typed; // perhaps no path on this system at all
+        }
         Path file = season.resolve(Path.of(typed).getFileName());
-        return array && Files.isRegularFile(file) ? file.toAbsolutePath().toString() : typed;
+        return Files.isRegularFile(file) ? file.toAbsolutePath().toString() : typed;
     }
 
     /** Runs every visit once, so that the list of pages tells how each stands. */
@@ -152,9 +153,7 @@ final class DemoStation {
     private void compute(OpenPage open, Page page, String visit) {
         Filled filled = job.filled(page, visit).filled();
         Run run = open.run(Values.of(filled));
-        byte[] text = page.text().getBytes(StandardCharsets.UTF_8);
-        Stamp stamp = Stamp.of(Version.text(), ZonedDateTime.now(), text);
-        Sheet sheet = new Sheet(filled, run, job.heading(), stamp);
+        Sheet sheet = new Sheet(filled, run, job.heading(), Stamp.now(Version.text(), page));
         job.publish(filled, visit, Findings.outcome(sheet), Findings.of(sheet));
     }
 }

@@ -1,5 +1,7 @@
 package halfwidth.show;
 
+import halfwidth.page.Page;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.ZonedDateTime;
@@ -19,6 +21,11 @@ public record Stamp(String version, ZonedDateTime ran, String digest, String jav
     public static Stamp of(String version, ZonedDateTime ran, byte[] file) {
         String digest = HexFormat.of().formatHex(sha256(file));
         return new Stamp(version, ran, digest, Runtime.version().toString());
+    }
+
+    /** Stamps a page that was run just now. */
+    public static Stamp now(String version, Page page) {
+        return of(version, ZonedDateTime.now(), page.text().getBytes(StandardCharsets.UTF_8));
     }
 
     static byte[] sha256(byte[] bytes) {
