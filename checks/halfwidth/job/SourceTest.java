@@ -20,7 +20,19 @@ class SourceTest {
 
     private static Entry taken(Kind kind, String unit, String value, String foundIn, String u) {
         Optional<Double> free = Optional.empty();
-        Field field = new Field(1, "f", kind, unit, "", Optional.empty(), LINK, free, free, "F");
+        Field field =
+                new Field(
+                        1,
+                        "f",
+                        kind,
+                        unit,
+                        "",
+                        Optional.empty(),
+                        LINK,
+                        free,
+                        free,
+                        "F",
+                        Optional.empty());
         Finding finding = new Finding("c", value, foundIn, u, "no limit");
         return new Source(Optional.empty(), Optional.of(finding), "from a/b").entry(field);
     }

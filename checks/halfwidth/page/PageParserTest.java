@@ -88,7 +88,8 @@ class PageParserTest {
                         Optional.empty(),
                         Optional.of(-360.0),
                         Optional.of(360.0),
-                        "Phase step, wanted"),
+                        "Phase step, wanted",
+                        Optional.empty()),
                 fields.get(0));
         assertEquals(Optional.of("4"), fields.get(1).standing());
         assertEquals(Optional.of("lines/phase-constant#perInch"), fields.get(1).from());

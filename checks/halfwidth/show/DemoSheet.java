@@ -117,7 +117,8 @@ final class DemoSheet {
                 Optional.empty(),
                 Optional.of(0.0),
                 Optional.of(360.0),
-                label);
+                label,
+                Optional.empty());
     }
 
     private static List<Field> fields() {
@@ -132,7 +133,8 @@ final class DemoSheet {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
-                        "Feed that carries the trimming section"),
+                        "Feed that carries the trimming section",
+                        Optional.empty()),
                 number(22, "frequency", "MHz", "Localizer frequency"),
                 number(23, "velocityFactor", "1", "Velocity factor of the cable"),
                 number(24, "offset1", "°", "SBO offset of transmitter 1"),
@@ -150,7 +152,8 @@ final class DemoSheet {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
-                        "Reading at the half-width point"),
+                        "Reading at the half-width point",
+                        Optional.empty()),
                 number(30, "power", "W", "Carrier power"));
     }
 

@@ -44,7 +44,8 @@ class EscapingTest {
                         none,
                         Optional.empty(),
                         Optional.empty(),
-                        text);
+                        text,
+                        Optional.empty());
         Column column = new Column(text, new Kind.Text(), text);
         Result result = new Result(1, "r", text, 1, none, none, text, none, text, text);
         Page page =

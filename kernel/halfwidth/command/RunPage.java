@@ -17,9 +17,7 @@ import halfwidth.show.TraceText;
 import halfwidth.show.Traced;
 import halfwidth.show.Verdict;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.ZonedDateTime;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -83,7 +81,7 @@ final class RunPage implements Callable<Integer> {
                 Sheet sheet = sheet(filled, run);
                 print(sheet);
                 kept.publish(sheet);
-                Sheet drawn = out == null && !record ? sheet : Pictures.drawn(sheet, open);
+                Sheet drawn = shown ? Pictures.drawn(sheet, open) : sheet;
                 if (out != null || tracing.wanted()) {
                     trace(tracing.of(drawn, open));
                 }
@@ -96,9 +94,7 @@ final class RunPage implements Callable<Integer> {
     }
 
     private Sheet sheet(Filled filled, Run run) {
-        byte[] text = filled.page().text().getBytes(StandardCharsets.UTF_8);
-        Stamp stamp = Stamp.of(Version.text(), ZonedDateTime.now(), text);
-        return new Sheet(filled, run, job.heading(), stamp);
+        return new Sheet(filled, run, job.heading(), Stamp.now(Version.text(), filled.page()));
     }
 
     private void trace(Traced traced) {

@@ -96,15 +96,11 @@ final class Bench {
 
     private Message open(Message.Open open) {
         outputLimit = open.outputLimit();
-        program = compiledBefore(open.script()).orElseGet(() -> compile(open.script()));
+        program = pages.find(open.script()).orElseGet(() -> compile(open.script()));
         effects = new Effects(program);
         linked = null;
         values = Map.of();
         return new Message.Opened();
-    }
-
-    private Optional<Program> compiledBefore(Script script) {
-        return pages.find(script);
     }
 
     /** Compiles with a compiler of its own: what one page declares, no other may see. */

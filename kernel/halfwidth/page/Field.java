@@ -37,21 +37,6 @@ public record Field(
         String label,
         Optional<Double> uncertainty) {
 
-    /** A field of whose uncertainty the page says nothing. */
-    public Field(
-            int line,
-            String name,
-            Kind kind,
-            String unit,
-            String example,
-            Optional<String> standing,
-            Optional<String> from,
-            Optional<Double> least,
-            Optional<Double> most,
-            String label) {
-        this(line, name, kind, unit, example, standing, from, least, most, label, Optional.empty());
-    }
-
     /**
      * Reads what a person typed into this field.
      *

@@ -35,8 +35,8 @@ public final class ReviewSheet {
             table { border-collapse: collapse; display: block; overflow-x: auto; margin: .3rem 0; }
             td, th { text-align: left; font-weight: 400; padding: .1rem .8rem .1rem 0; }
             thead th { font-weight: 600; } td { font-variant-numeric: tabular-nums; }
-            .library h3 { margin-top: 1.2rem; } .code { background: #f3f6f7; padding: .4rem; overflow-x: auto; }
-            @media print { .java, .library { display: none; } }
+            .called h3 { margin-top: 1.2rem; } .code { background: #f3f6f7; padding: .4rem; overflow-x: auto; }
+            @media print { .java, .called { display: none; } }
             .sign { margin-top: 1.5rem; } .sign span { display: inline-block; width: 14rem;
               border-bottom: 1px solid #000; margin-right: 2rem; }
             """;
@@ -73,7 +73,7 @@ public final class ReviewSheet {
         new TraceHtml(traced, html).write();
         html.open("p", "class", "sign").text("Reviewed by ").element("span", " ");
         html.text("Date ").element("span", " ").close().line();
-        library();
+        called();
         html.close().close().line();
     }
 
@@ -142,13 +142,13 @@ public final class ReviewSheet {
     }
 
     /** The source of the methods that are called: on paper it would be a book. */
-    private void library() {
+    private void called() {
         Set<MethodSource> called = new LinkedHashSet<>();
         sheet.run().steps().forEach(ran -> called.addAll(traced.methods().calledBy(ran.step())));
         if (called.isEmpty()) {
             return;
         }
-        html.open("div", "class", "library").element("h2", "Library methods called").line();
+        html.open("div", "class", "called").element("h2", "Library methods called").line();
         for (MethodSource method : called) {
             html.open("div", "id", method.anchor());
             html.element("h3", method.type() + ", " + method.signature());

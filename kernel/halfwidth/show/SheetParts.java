@@ -85,11 +85,11 @@ public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
 
     /** What came of one step, without its code. */
     public void outcome(Ran ran) {
-        StepList list = new StepList(sheet, html, pictures, step -> List.of());
         if (Plots.isPlot(ran)) {
             view(ran);
         } else {
-            list.outcome(ran.step(), ran.outcome());
+            new StepList(sheet, html, pictures, step -> List.of())
+                    .outcome(ran.step(), ran.outcome());
         }
     }
 

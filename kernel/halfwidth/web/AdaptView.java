@@ -74,15 +74,15 @@ record AdaptView(Scene scene, Draft draft, Html html) {
     }
 
     private void came(SheetParts parts, Ran ran) {
-        if (ran.outcome() instanceof Outcome.Done done && done.value() instanceof Shown.Flag) {
-            // A flag without a name is a check that would have failed had it not held.
-            if (ran.step().name().isEmpty()) {
-                html.element("p", "holds", "class", "verdict met");
-                html.element("p", done.printed().strip(), "class", "small");
-                return;
-            }
+        // A flag without a name is a check that would have failed had it not held.
+        if (ran.step().name().isEmpty()
+                && ran.outcome() instanceof Outcome.Done done
+                && done.value() instanceof Shown.Flag) {
+            html.element("p", "holds", "class", "verdict met");
+            html.element("p", done.printed().strip(), "class", "small");
+        } else {
+            parts.outcome(ran);
         }
-        parts.outcome(ran);
     }
 
     private void open(Place place, String kind) {

@@ -16,8 +16,6 @@ import halfwidth.run.Run;
 import halfwidth.run.Workshop;
 import halfwidth.show.Sheet;
 import halfwidth.show.Stamp;
-import java.nio.charset.StandardCharsets;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -161,8 +159,7 @@ final class Notebook implements AutoCloseable {
     }
 
     private Sheet sheet(Filled filled, Run run) {
-        byte[] text = filled.page().text().getBytes(StandardCharsets.UTF_8);
-        return new Sheet(filled, run, job.heading(), Stamp.of(version, ZonedDateTime.now(), text));
+        return new Sheet(filled, run, job.heading(), Stamp.now(version, filled.page()));
     }
 
     /** The page, or as it was before if its file is malformed now. */
