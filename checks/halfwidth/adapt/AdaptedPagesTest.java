@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -145,5 +146,44 @@ class AdaptedPagesTest {
         Draft draft = linked.draft(NAME);
         linked.write(retitled(draft, "Linked"), draft.text().version());
         assertEquals("Linked", pages.pages().find(NAME).title());
+    }
+
+    @Test
+    void aCopySetAsideGivesWayToTheShippedPageAndIsKept() throws IOException {
+        write("First of ours");
+        pages.setAside(NAME, pages.version(NAME));
+        assertFalse(pages.adapted(NAME));
+        assertEquals("Feed trim", pages.pages().find(NAME).title());
+        write("Second of ours");
+        pages.setAside(NAME, pages.version(NAME));
+        assertEquals(
+                Optional.of(job.resolve("pages/transmit/feed-trim.aside-2.txt")),
+                pages.lastSetAside(NAME));
+        Path first = job.resolve("pages/transmit/feed-trim.aside-1.txt");
+        assertTrue(Files.readString(first).contains("# First of ours"));
+        assertEquals(ShippedText.NAMES, pages.pages().names());
+        Files.move(first, pages.file(NAME));
+        assertEquals("First of ours", pages.pages().find(NAME).title());
+    }
+
+    @Test
+    void aCopyThatWasChangedMeanwhileIsNotSetAside() {
+        Version seen = write("First of ours");
+        write("Second of ours");
+        assertThrows(ChangedElsewhere.class, () -> pages.setAside(NAME, seen));
+        assertTrue(pages.adapted(NAME));
+    }
+
+    @Test
+    void aPageThatTheJobAloneHasIsNotSetAside() throws IOException {
+        Path own = pages.file("transmit/own-page");
+        Files.createDirectories(own.getParent());
+        Files.writeString(own, ShippedText.of(NAME));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> pages.setAside("transmit/own-page", pages.version("transmit/own-page")));
+        assertThrows(
+                IllegalArgumentException.class, () -> pages.setAside(NAME, pages.version(NAME)));
+        assertTrue(Files.exists(own));
     }
 }

@@ -181,4 +181,20 @@ class AdaptTest {
         Browser.untilShown(".change .outcome", "<img src=x");
         assertFalse(Browser.driver().getTitle().contains("taken"));
     }
+
+    @Test
+    void anAdaptedPageIsTakenBackToTheShippedOneAndTheCopyIsKept() throws IOException {
+        field(firstStep(), "after").sendKeys(STEP);
+        untilTried();
+        keep();
+        String adapted = kept();
+        Browser.find("main details summary").click();
+        Browser.find("form[action*='/shipped/'] button").click();
+        Browser.untilShown("main", "A copy that was set aside is ");
+        Browser.until("document.querySelector('.item.java') !== null");
+        assertFalse(Files.exists(copy()));
+        assertFalse(Browser.text("main").contains("stepOfMine"), Browser.text("main"));
+        String name = Browser.text("main").replaceAll("(?s).*set aside is (\\S+) in.*", "$1");
+        assertEquals(adapted, Files.readString(served.folder().resolve(name)));
+    }
 }

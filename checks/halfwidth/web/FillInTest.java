@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.job.Visit;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Base64;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -13,6 +16,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.print.PrintOptions;
@@ -172,6 +176,39 @@ class FillInTest {
         Browser.driver().close();
         Browser.driver().switchTo().window(first);
         Browser.until("document.querySelector('#f-target').value === '0.7'");
+    }
+
+    @Test
+    void aFileIsNotLoadedOverWhatAnotherWindowEnteredMeanwhile(@TempDir Path folder)
+            throws IOException {
+        Path file = folder.resolve("cuts.csv");
+        Files.writeString(file, "SBO cut,CSB cut,offset 1,offset 2\n0,0,-4.5,-8\n0,1.5,-0.5,-4\n");
+        served.fill("transmit/feed-trim", "load");
+        // This window does not get to know what others change, which it asks for all the time.
+        Browser.run(
+                "window.asks = window.fetch; window.fetch = (to, how) =>"
+                        + " String(to).startsWith('/fill/') ? new Promise(() => {})"
+                        + " : window.asks(to, how)");
+        String first = Browser.driver().getWindowHandle();
+        Browser.driver().switchTo().newWindow(WindowType.TAB);
+        served.fill("transmit/feed-trim", "load");
+        focus(1, "offset 1");
+        type("-7", Keys.TAB);
+        Browser.until(
+                "document.querySelector('[data-row=\"1\"][data-column=\"offset 1\"]').dataset.seen"
+                        + " === '-7'");
+        Browser.driver().close();
+        Browser.driver().switchTo().window(first);
+        Browser.find("[data-load=phasing]").sendKeys(file.toString());
+        Browser.untilShown("#notice", "phasing, row 1, offset 1 was changed meanwhile");
+        Browser.run("window.fetch = window.asks");
+        Browser.until(
+                "document.querySelector('[data-row=\"1\"][data-column=\"offset 1\"]').dataset.seen"
+                        + " === '-7'");
+        Browser.find("[data-load=phasing]").sendKeys(file.toString());
+        Browser.untilShown("#count-phasing", "2 rows, none missing.");
+        assertEquals("-4.5", cell(1, "offset 1"));
+        assertEquals("", Browser.text("#notice"));
     }
 
     @Test

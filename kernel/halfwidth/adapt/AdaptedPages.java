@@ -12,6 +12,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -113,6 +114,56 @@ public final class AdaptedPages {
             throw new UncheckedIOException(unwritable);
         }
         return draft.text().version();
+    }
+
+    /**
+     * Goes back to the shipped page: the adapted copy gets a name under which it is no page, and
+     * stays in its folder.
+     *
+     * @param basis the version of the copy that whoever asks has seen
+     * @throws ChangedElsewhere if the copy is no longer of that version
+     * @throws IllegalArgumentException if there is no copy, or no shipped page to go back to
+     * @throws UncheckedIOException if it cannot be renamed
+     */
+    public synchronized void setAside(String name, Version basis) {
+        if (!adapted(name) || !hasShipped(name)) {
+            throw new IllegalArgumentException(
+                    "page " + name + " must be an adapted copy of a shipped page to be set aside");
+        }
+        if (!version(name).equals(basis)) {
+            throw new ChangedElsewhere(name);
+        }
+        try {
+            Files.move(file(name), aside(name, countAside(name) + 1));
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException(unwritable);
+        }
+    }
+
+    /** Whether there is a shipped page of that name. */
+    public boolean hasShipped(String name) {
+        return Files.isRegularFile(named(name, notebooks));
+    }
+
+    /** How many copies were set aside; they are numbered from 1. */
+    private int countAside(String name) {
+        int number = 0;
+        while (Files.exists(aside(name, number + 1))) {
+            number++;
+        }
+        return number;
+    }
+
+    private Path aside(String name, int number) {
+        Path file = file(name);
+        String bare = file.getFileName().toString().replaceFirst("\\.md$", "");
+        return file.resolveSibling(bare + ".aside-" + number + ".txt");
+    }
+
+    /** Where the copy lies that was set aside last. */
+    public Optional<Path> lastSetAside(String name) {
+        int last = countAside(name);
+        return last == 0 ? Optional.empty() : Optional.of(aside(name, last));
     }
 
     private static void replace(Path file, byte[] bytes) throws IOException {

@@ -1,5 +1,8 @@
 package halfwidth.command;
 
+import static halfwidth.run.Propagation.FEWEST_DRAWS;
+import static halfwidth.run.Propagation.MOST_DRAWS;
+
 import halfwidth.method.MethodSources;
 import halfwidth.run.InputQuantity;
 import halfwidth.run.OpenPage;
@@ -14,9 +17,6 @@ import picocli.CommandLine.TypeConversionException;
 
 /** The options that ask where results come from and how uncertain that makes them. */
 final class Tracing {
-    private static final int FEWEST = 1000;
-    private static final int MOST = 100_000;
-
     /** For a sheet on which it stands beside other things; a page of many readings takes longer. */
     private static final Duration SHORT = Duration.ofSeconds(3);
 
@@ -38,9 +38,10 @@ final class Tracing {
                     "Print the budget and check it by so many random draws of the uncertain"
                             + " inputs, 1000 to 100000.")
     void draws(int number) {
-        if (number < FEWEST || number > MOST) {
+        if (number < FEWEST_DRAWS || number > MOST_DRAWS) {
             throw new TypeConversionException(
-                    number + " draws must be " + FEWEST + " to " + MOST + ", as in 10000");
+                    "%s draws must be %s to %s, as in 10000"
+                            .formatted(number, FEWEST_DRAWS, MOST_DRAWS));
         }
         draws = number;
     }

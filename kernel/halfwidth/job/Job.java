@@ -221,9 +221,26 @@ public final class Job implements AutoCloseable {
      * @throws JobRefused if they cannot be kept
      */
     public synchronized List<Line> keep(Filled filled, String visit) {
-        Changes changes = changes(filled.page(), visit);
+        return write(changes(filled.page(), visit).facts(differences(filled, visit)));
+    }
+
+    /**
+     * The same for somebody who sees what stands there, all or none.
+     *
+     * @param seen what the person saw, as typed; nothing at a place that is not in it
+     * @throws ChangedMeanwhile if something that would be replaced is no longer what the person saw
+     */
+    public synchronized List<Line> keep(Filled filled, String visit, Map<Place, String> seen) {
+        List<Change> all =
+                differences(filled, visit).stream()
+                        .map(change -> change.seeing(seen.getOrDefault(change.place(), "")))
+                        .toList();
+        return enter(filled.page(), visit, all);
+    }
+
+    private List<Change> differences(Filled filled, String visit) {
         Filled before = entered(filled.page(), visit);
-        return write(changes.facts(changes.differences(before, filled)));
+        return changes(filled.page(), visit).differences(before, filled);
     }
 
     private Changes changes(Page page, String name) {

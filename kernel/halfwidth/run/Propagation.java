@@ -26,6 +26,11 @@ public record Propagation(
         int drawsAsked)
         implements Serializable {
 
+    /** What random draws to ask for: with fewer, the interval says nothing (JCGM 101:2008, 7.2). */
+    public static final int FEWEST_DRAWS = 1000;
+
+    public static final int MOST_DRAWS = 100_000;
+
     /**
      * A decision that falls otherwise.
      *

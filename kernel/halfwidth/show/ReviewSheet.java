@@ -101,7 +101,7 @@ public final class ReviewSheet {
         html.open("ul");
         for (WorkedStep one : open) {
             int line = one.step().line();
-            html.open("li").element("a", "line " + line, "href", "#step-" + line);
+            html.open("li").element("a", "line " + line, "href", "#line-" + line);
             html.text(", %s: %s.".formatted(one.step().name(), one.worked().proof().why()));
             html.close();
         }
@@ -114,7 +114,7 @@ public final class ReviewSheet {
         if (worked.isEmpty() && rows.isEmpty()) {
             return;
         }
-        html.open("section", "id", "step-" + ran.step().line());
+        html.open("section", "id", "line-" + ran.step().line());
         html.element("span", "", "class", "tick");
         html.element("span", "line " + ran.step().line(), "class", "line");
         html.open("div");

@@ -71,16 +71,20 @@ public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
 
     /** Steps with their numbers and outcomes. */
     public void steps(Part.Steps steps) {
-        new StepList(sheet, html, pictures, step -> List.of()).write(steps);
+        StepList.plain(sheet, html, pictures).write(steps);
     }
 
     /**
      * Steps with their numbers and outcomes, and with the library methods that they call.
      *
      * @param called the methods that a step calls, whose source stands on the same page
+     * @param uncertainty what is known of a step's uncertainty, in words; "" for nothing
      */
-    public void steps(Part.Steps steps, Function<Step, List<MethodSource>> called) {
-        new StepList(sheet, html, pictures, called).write(steps);
+    public void steps(
+            Part.Steps steps,
+            Function<Step, List<MethodSource>> called,
+            Function<Step, String> uncertainty) {
+        new StepList(sheet, html, pictures, called, uncertainty).write(steps);
     }
 
     /** What came of one step, without its code. */
@@ -88,8 +92,7 @@ public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
         if (Plots.isPlot(ran)) {
             view(ran);
         } else {
-            new StepList(sheet, html, pictures, step -> List.of())
-                    .outcome(ran.step(), ran.outcome());
+            StepList.plain(sheet, html, pictures).outcome(ran.step(), ran.outcome());
         }
     }
 
@@ -125,6 +128,11 @@ public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
     /** All plots of the page, to which its steps point. */
     public void plots() {
         new Plots(sheet, html, pictures).write();
+    }
+
+    /** Where the results come from and how uncertain that makes them. */
+    public void trace(Traced traced) {
+        new TraceHtml(traced, html).write();
     }
 
     /** What an input accepts, in words; "" if anything. */

@@ -14,9 +14,19 @@ import java.util.stream.Collectors;
  * The steps of one block, each with its line in the margin, its numbers and its outcome.
  *
  * @param called the library methods to name at a step
+ * @param uncertainty that of a step, in words; "" for none
  */
 record StepList(
-        Sheet sheet, Html html, Pictures pictures, Function<Step, List<MethodSource>> called) {
+        Sheet sheet,
+        Html html,
+        Pictures pictures,
+        Function<Step, List<MethodSource>> called,
+        Function<Step, String> uncertainty) {
+
+    /** Steps by themselves. */
+    static StepList plain(Sheet sheet, Html html, Pictures pictures) {
+        return new StepList(sheet, html, pictures, step -> List.of(), step -> "");
+    }
 
     void write(Part.Steps part) {
         List<Ran> steps = within(sheet.run().steps(), part.line(), part.code());
@@ -62,6 +72,7 @@ record StepList(
         if (worked.isPresent()) {
             new WorkedHtml(html).write(worked.get());
             calls(worked.get());
+            uncertain(step);
             rows(ran);
             printed(ran.outcome());
             html.close().line();
@@ -76,8 +87,16 @@ record StepList(
         } else {
             outcome(step, ran.outcome());
         }
+        uncertain(step);
         rows(ran);
         html.close().line();
+    }
+
+    private void uncertain(Step step) {
+        String words = uncertainty.apply(step);
+        if (!words.isEmpty()) {
+            html.element("p", words, "class", "uncertain");
+        }
     }
 
     private void calls(WorkedStep worked) {

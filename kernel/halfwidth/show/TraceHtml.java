@@ -148,7 +148,7 @@ record TraceHtml(Traced traced, Html html) {
         String words =
                 step.name().isEmpty() ? "line " + step.line() : step.name() + " " + step.line();
         if (traced.sheet().run().worked().containsKey(step.index())) {
-            html.element("a", words, "href", "#step-" + step.line());
+            html.element("a", words, "href", "#line-" + step.line());
         } else {
             html.text(words);
         }

@@ -66,7 +66,7 @@ public record Traced(Sheet sheet, Propagation propagation, MethodSources methods
     }
 
     /** The uncertainty of a step in words; "" where no input that it follows has one. */
-    String uncertainty(Step step) {
+    public String uncertainty(Step step) {
         Trace trace = propagation.steps().get(step.index());
         if (trace == null) {
             return "";

@@ -50,6 +50,7 @@ record AdaptAnswers(Notebook notebook) {
         scene.parts(content).top();
         content.open("main", "id", "sheet", "class", "adapt");
         about(content, visit, example);
+        new WayBack(notebook, visit, content).write(draft.text().version());
         scene.parts(content).results();
         new AdaptView(scene, draft, content).write();
         content.close().close();
@@ -76,6 +77,18 @@ record AdaptAnswers(Notebook notebook) {
         }
         html.element("a", "The page’s whole text", "href", Address.of("/text", visit));
         html.close();
+    }
+
+    /** Takes the page back to the shipped one, and keeps the copy. */
+    Reply shipped(Request request, Visit visit) {
+        try {
+            notebook.adapted().setAside(visit.page(), seen(request.form()));
+            return Reply.goTo(Address.of("/adapt", visit));
+        } catch (ChangedElsewhere meanwhile) {
+            throw changed();
+        } catch (IllegalArgumentException none) {
+            throw new Refusal(409, none.getMessage());
+        }
     }
 
     /** The values of the visit if it has any, and nobody asks for the others. */

@@ -30,7 +30,9 @@ final class Answers {
         acts.put("/adapt/", adapting::sheet);
         acts.put("/try/", adapting::trial);
         acts.put("/keep/", adapting::keep);
+        acts.put("/shipped/", adapting::shipped);
         acts.put("/version/", adapting::version);
+        acts.put("/trace/", reviewing::traced);
         acts.put("/sign/", reviewing::sign);
         acts.put("/fill/", filling::parts);
         acts.put("/enter/", filling::enter);

@@ -2,16 +2,20 @@ package halfwidth.web;
 
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
+import halfwidth.run.InputQuantity;
 import halfwidth.run.OpenPage;
+import halfwidth.run.Propagation;
 import halfwidth.run.Run;
 import halfwidth.run.Script;
 import halfwidth.run.Values;
 import halfwidth.run.Workshop;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * One page at work: compiled in its worker, and run with the values of one visit or another. What
@@ -22,6 +26,9 @@ final class Desk {
     static final Size ON_SCREEN = new Size(720, 450, 1.5);
 
     static final Size ON_PAPER = new Size(720, 450, 2);
+
+    /** Its worker's own limit is the shorter one, and whoever asked can stop it. */
+    private static final Duration AS_LONG_AS_IT_MAY = Duration.ofHours(1);
 
     /** Windows look at a few visits of a page, and at its worked example. */
     private static final int REMEMBERED = 6;
@@ -58,6 +65,18 @@ final class Desk {
         return runNow(Values.of(filled), open::work);
     }
 
+    /** What follows the inputs, by running the page again and again with others. */
+    synchronized Propagation propagated(Filled filled, int draws) {
+        put(filled.page());
+        return busy(
+                () ->
+                        open.propagate(
+                                Values.of(filled),
+                                InputQuantity.of(filled),
+                                draws,
+                                AS_LONG_AS_IT_MAY));
+    }
+
     /** The run with these values, if there was one and nothing has to be computed. */
     synchronized Optional<Run> known(Filled filled) {
         return filled.page().equals(page)
@@ -66,17 +85,22 @@ final class Desk {
     }
 
     private Run runNow(Values values, Function<Values, Run> how) {
+        Run run = busy(() -> how.apply(values));
+        last = values;
+        runs.remove(values);
+        runs.put(values, run);
+        if (runs.size() > REMEMBERED) {
+            runs.remove(runs.keySet().iterator().next());
+        }
+        return run;
+    }
+
+    /** Does something that takes time, tells how far it is, and lets it be stopped. */
+    private <T> T busy(Supplier<T> work) {
         since = System.nanoTime();
         running = open;
         try {
-            Run run = how.apply(values);
-            last = values;
-            runs.remove(values);
-            runs.put(values, run);
-            if (runs.size() > REMEMBERED) {
-                runs.remove(runs.keySet().iterator().next());
-            }
-            return run;
+            return work.get();
         } finally {
             running = null;
         }

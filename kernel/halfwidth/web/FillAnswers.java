@@ -10,8 +10,12 @@ import halfwidth.show.Html;
 import halfwidth.show.HtmlSheet;
 import halfwidth.show.Sheet;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What the fill-in view asks for and sends. */
 record FillAnswers(Notebook notebook) {
@@ -81,17 +85,26 @@ record FillAnswers(Notebook notebook) {
 
     private static List<Change> changes(Form form) {
         List<Change> changes = new ArrayList<>();
+        List<Place> places = places(form, "typed", "seen");
+        for (int i = 0; i < places.size(); i++) {
+            Change change = Change.to(places.get(i), form.all("typed").get(i));
+            changes.add(change.seeing(form.all("seen").get(i)));
+        }
+        return changes;
+    }
+
+    /** The places that a form names, with as many values of each of these kinds. */
+    private static List<Place> places(Form form, String... kinds) {
         List<String> names = form.all("name");
-        for (String list : List.of("row", "column", "typed", "seen")) {
+        for (String list : Stream.concat(Stream.of("row", "column"), Stream.of(kinds)).toList()) {
             if (form.all(list).size() != names.size()) {
                 throw new Refusal(400, "There must be as many values of " + list + " as names.");
             }
         }
-        for (int i = 0; i < names.size(); i++) {
-            Place place = place(names.get(i), form.all("row").get(i), form.all("column").get(i));
-            changes.add(Change.to(place, form.all("typed").get(i)).seeing(form.all("seen").get(i)));
-        }
-        return changes;
+        return IntStream.range(0, names.size())
+                .mapToObj(
+                        i -> place(names.get(i), form.all("row").get(i), form.all("column").get(i)))
+                .toList();
     }
 
     private static Place place(String name, String row, String column) {
@@ -109,13 +122,18 @@ record FillAnswers(Notebook notebook) {
                 200, Entering.understood(notebook.page(visit.page()), place, form.get("typed")));
     }
 
-    /** Enters a table from the text of a CSV file. */
+    /** Enters a table from the text of a CSV file, unless it is no longer what the window shows. */
     Reply load(Request request, Visit visit) {
         Page page = notebook.page(visit.page());
         String table = request.form().get("table");
         Filled before = notebook.job().filled(page, visit.name()).filled();
         Filled after = CsvText.entered(before, table, request.form().get("text"));
-        notebook.job().keep(after, visit.name());
+        Map<Place, String> seen = new HashMap<>();
+        List<Place> places = places(request.form(), "seen");
+        for (int i = 0; i < places.size(); i++) {
+            seen.put(places.get(i), request.form().all("seen").get(i));
+        }
+        notebook.job().keep(after, visit.name(), seen);
         return Reply.html(parts(notebook.scene(visit, Notebook.Effort.ONCE, List.of())));
     }
 

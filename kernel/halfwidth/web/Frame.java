@@ -78,7 +78,7 @@ final class Frame {
         if (view.equals("adapt")) {
             html.single("link", "rel", "stylesheet", "href", "/own/editor.css");
         }
-        if (List.of("fill", "adapt", "job").contains(view)) {
+        if (List.of("fill", "adapt", "review", "job").contains(view)) {
             html.element("script", "", "type", "module", "src", "/own/" + view + ".js");
         }
         html.close().line();

@@ -12,6 +12,7 @@ import halfwidth.page.Page;
 import halfwidth.page.PageRefused;
 import halfwidth.page.Pages;
 import halfwidth.record.Findings;
+import halfwidth.run.Propagation;
 import halfwidth.run.Run;
 import halfwidth.run.Workshop;
 import halfwidth.show.Sheet;
@@ -223,6 +224,15 @@ final class Notebook implements AutoCloseable {
      */
     List<Trouble> enter(Visit visit, List<Change> changes) {
         return new Entering(job, page(visit.page()), visit.name()).enter(changes);
+    }
+
+    /**
+     * What the values of a scene do to its steps and results.
+     *
+     * @param draws how often to draw the uncertain ones at random besides; 0 for not at all
+     */
+    Propagation propagated(Scene scene, int draws) {
+        return desks.of(scene.page().name()).propagated(scene.sheet().filled(), draws);
     }
 
     /** A picture of a plot. */

@@ -19,6 +19,7 @@ final class Own {
                     "fill.js", SCRIPT,
                     "adapt.js", SCRIPT,
                     "parts.js", SCRIPT,
+                    "review.js", SCRIPT,
                     "drafts.js", SCRIPT,
                     "grid.js", SCRIPT);
 

@@ -28,7 +28,8 @@ record Reply(int status, String type, byte[] body, Map<String, String> headers) 
                     "X-Frame-Options",
                     "DENY",
                     "Referrer-Policy",
-                    "no-referrer",
+                    // With none at all a form that the browser sends by itself has no origin.
+                    "same-origin",
                     "Cross-Origin-Opener-Policy",
                     "same-origin",
                     "Cross-Origin-Resource-Policy",

@@ -1,5 +1,8 @@
 package halfwidth.web;
 
+import static halfwidth.run.Propagation.FEWEST_DRAWS;
+import static halfwidth.run.Propagation.MOST_DRAWS;
+
 import halfwidth.job.Fact;
 import halfwidth.job.Job;
 import halfwidth.job.Line;
@@ -7,17 +10,38 @@ import halfwidth.job.Visit;
 import halfwidth.method.MethodSources;
 import halfwidth.record.RecordFile;
 import halfwidth.record.Signatures;
+import halfwidth.run.Propagation;
 import halfwidth.run.Run.Ran;
 import halfwidth.run.Step;
 import halfwidth.show.Html;
 import halfwidth.show.Sheet;
+import halfwidth.show.Traced;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** What the review view asks for and sends. */
 record ReviewAnswers(Notebook notebook) {
 
     Reply page(Request request, Visit visit) {
+        String sheet = sheet(visit, scene -> Optional.empty());
+        return Reply.html(Frame.ofVisit(notebook, "/review", visit, html -> html.trusted(sheet)));
+    }
+
+    /** The same sheet with where its results come from, which takes many runs of the page. */
+    Reply traced(Request request, Visit visit) {
+        int draws = request.form().number("draws");
+        if (draws != 0 && (draws < FEWEST_DRAWS || draws > MOST_DRAWS)) {
+            throw new Refusal(
+                    400,
+                    "The number of random draws must be 0 for none, or %s to %s."
+                            .formatted(FEWEST_DRAWS, MOST_DRAWS));
+        }
+        return Reply.html(sheet(visit, scene -> Optional.of(notebook.propagated(scene, draws))));
+    }
+
+    private String sheet(Visit visit, Function<Scene, Optional<Propagation>> propagated) {
         Scene scene = notebook.scene(visit, Notebook.Effort.WORKED, List.of());
         Scene example = notebook.example(visit, Notebook.Effort.ONCE);
         String shipped =
@@ -32,10 +56,10 @@ record ReviewAnswers(Notebook notebook) {
         Html content = new Html();
         List<Step> steps = scene.sheet().run().steps().stream().map(Ran::step).toList();
         MethodSources methods = MethodSources.of(scene.page(), steps);
-        new ReviewView(scene, example, shipped, methods, signed, content).write();
-        return Reply.html(
-                Frame.ofVisit(
-                        notebook, "/review", visit, html -> html.trusted(content.toString())));
+        Optional<Traced> traced =
+                propagated.apply(scene).map(found -> new Traced(scene.sheet(), found, methods));
+        new ReviewView(scene, example, shipped, methods, traced, signed, content).write();
+        return content.toString();
     }
 
     /** Writes a record of the sheet as it is now, and notes the signature. */

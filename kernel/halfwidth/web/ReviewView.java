@@ -7,12 +7,15 @@ import halfwidth.job.Line;
 import halfwidth.method.MethodSource;
 import halfwidth.method.MethodSources;
 import halfwidth.page.Part;
+import halfwidth.run.Propagation;
 import halfwidth.run.Run.Ran;
 import halfwidth.show.Html;
 import halfwidth.show.SheetParts;
+import halfwidth.show.Traced;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -22,6 +25,7 @@ import java.util.Set;
  * @param example the worked example, for which alone the checks hold
  * @param shipped the text of the shipped page; "" if there is none of that name
  * @param methods what the steps call
+ * @param traced where the results come from; empty until somebody asks
  * @param signed the journal's lines about records of this visit
  */
 record ReviewView(
@@ -29,6 +33,7 @@ record ReviewView(
         Scene example,
         String shipped,
         MethodSources methods,
+        Optional<Traced> traced,
         List<Line> signed,
         Html html) {
     private static final int LINES_AROUND = 3;
@@ -41,6 +46,7 @@ record ReviewView(
         parts.plots();
         Set<MethodSource> shown = new HashSet<>();
         parts.body(part -> block(parts, part, shown));
+        trace(parts);
         html.element("h2", "Different from the shipped page");
         html.trusted(differences());
         signatures();
@@ -53,11 +59,42 @@ record ReviewView(
         } else if (part instanceof Part.Readings readings) {
             parts.readings(readings);
         } else if (part instanceof Part.Steps steps) {
-            parts.steps(steps, methods::calledBy);
+            parts.steps(
+                    steps,
+                    methods::calledBy,
+                    step -> traced.map(one -> one.uncertainty(step)).orElse(""));
             called(steps, shown);
         } else if (part instanceof Part.Checks checks) {
             example.parts(html).checks(checks);
         }
+    }
+
+    private void trace(SheetParts parts) {
+        traced.ifPresentOrElse(
+                parts::trace, () -> html.element("h2", "Uncertainty and trace", "id", "trace"));
+        if (traced.isEmpty()) {
+            html.element(
+                    "p",
+                    "What each result rests on, how far it moves with each input, and how uncertain"
+                            + " the inputs make it. A standard uncertainty is typed with its value,"
+                            + " as in 0.83 ± 0.02.");
+        }
+        html.open("form", "class", "hands", "data-trace", "");
+        html.open("label").text("Random draws to check it by, 0 for none ");
+        html.single(
+                "input",
+                "type",
+                "number",
+                "name",
+                "draws",
+                "min",
+                "0",
+                "max",
+                Integer.toString(Propagation.MOST_DRAWS),
+                "value",
+                "0");
+        html.close().element("button", traced.isPresent() ? "Work it out again" : "Work it out");
+        html.close().line();
     }
 
     private String differences() {

@@ -69,6 +69,7 @@ record TextAnswers(Notebook notebook) {
                                     "p",
                                     "A change is kept as a copy in the job; the shipped page stays"
                                             + " as it is.");
+                            new WayBack(notebook, visit, html).write(seen);
                             problems.forEach(p -> html.element("pre", p, "class", "warning"));
                             failures.forEach(ran -> failure(html, ran));
                             html.open("form", "method", "post");

@@ -280,8 +280,12 @@ function undo() {
 async function load(input) {
   const text = await input.files[0].text();
   input.value = "";
+  const cells = entries().filter((cell) => cell.dataset.row && cell.dataset.name === input.dataset.load);
+  const seenCells = cells.flatMap(({ dataset: { name, row, column, seen: before } }) => [
+    ["name", name], ["row", row], ["column", column], ["seen", before],
+  ]);
   await asking(async () => {
-    const answer = await send("load", [["table", input.dataset.load], ["text", text]]);
+    const answer = await send("load", [["table", input.dataset.load], ["text", text], ...seenCells]);
     if (answer.status === 200) {
       tell("");
       show(answer.text);

@@ -1,0 +1,112 @@
+package halfwidth.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import halfwidth.job.Change;
+import halfwidth.job.Job;
+import halfwidth.job.Place;
+import halfwidth.job.Visit;
+import halfwidth.page.Pages;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** A reviewer at the review view, in Chromium. */
+@ExtendWith(Browser.class)
+@Tag("long")
+class ReviewTest {
+    private static final String PAGE = "site/course-geometry";
+
+    private static Served served;
+
+    @BeforeAll
+    static void serve() {
+        served = Served.scratch(ReviewTest::measure);
+    }
+
+    @AfterAll
+    static void end() {
+        served.close();
+    }
+
+    private static void measure(Job job) {
+        List<Change> measured =
+                Stream.of(
+                                "category=I",
+                                "rule=Annex 10",
+                                "runwayLength=2750",
+                                "displacement=0",
+                                "setback=(310 ± 2) m",
+                                "distanceUncertainty=2")
+                        .map(one -> one.split("="))
+                        .map(one -> Change.to(Place.input(one[0]), one[1]))
+                        .toList();
+        job.enter(new Pages(Served.NOTEBOOKS).find(PAGE), "", measured);
+    }
+
+    private static void open() {
+        served.open(Address.of("/review", new Visit(PAGE, "")));
+    }
+
+    private static void work(String draws) {
+        Browser.run("document.querySelector('[name=draws]').value = arguments[0]", draws);
+        Browser.find("[data-trace] button").click();
+    }
+
+    @Test
+    void whereAResultComesFromIsWorkedOutOnRequestAndWhatIsTypedStays() {
+        open();
+        Browser.find("[name=remark]").sendKeys("seen");
+        work("1000");
+        Browser.untilShown("main", "What moves ");
+        // The distance is the setback and more, all else exact: its uncertainty is the setback's.
+        Browser.untilShown("#trace-arrayToThreshold", "u = 2.0 m, mostly from setback");
+        Browser.untilShown("#trace-arrayToThreshold", "1000 draws");
+        Browser.until(
+                "[...document.querySelectorAll('.step .uncertain')].some(p =>"
+                        + " p.innerText.startsWith('u = 2.0 m to first order'))");
+        assertEquals("seen", Browser.run("return document.querySelector('[name=remark]').value"));
+        assertEquals(
+                0L,
+                Browser.run(
+                        "return [...document.querySelectorAll('.trace a')].filter(a =>"
+                                + " !document.querySelector(a.getAttribute('href'))).length"));
+    }
+
+    @Test
+    void tooFewDrawsAreRefusedInWords() {
+        open();
+        work("5");
+        Browser.untilShown("#notice", "must be 0 for none, or 1000 to 100000");
+    }
+
+    @Test
+    void aSignatureWithNameAndRemarkStandsOnTheSheetAndInTheJournal() throws IOException {
+        open();
+        Browser.find("[name=name]").sendKeys("R. Viewer");
+        Browser.find("[name=remark]").sendKeys("by hand, at the mast");
+        Browser.find("form.sign button").click();
+        Browser.untilShown("main", "checked: R. Viewer, ");
+        Browser.untilShown("main", "by hand, at the mast");
+        assertTrue(served.journal().contains(",R. Viewer,"), served.journal());
+        try (Stream<?> records = Files.list(served.folder().resolve("records"))) {
+            assertTrue(records.count() > 0, "a record");
+        }
+    }
+
+    @Test
+    void theSourceOfALibraryMethodIsOneClickAway() {
+        open();
+        Browser.until("document.querySelector('.calls a') !== null");
+        Browser.run("document.querySelector('.calls a').click()");
+        Browser.until(
+                "document.querySelector('details.method[open], .method pre:target') !== null");
+    }
+}
