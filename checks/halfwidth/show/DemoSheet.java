@@ -293,7 +293,8 @@ final class DemoSheet {
                         List.of("azimuth", 5.0, 0.0),
                         List.of("tx1", 4.0, -0.03825),
                         Arrays.asList("tx2", 4.0, null)),
-                2);
+                2,
+                true);
     }
 
     private static Ran picture(int line, Plot plot) {

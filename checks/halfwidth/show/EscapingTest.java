@@ -72,7 +72,7 @@ class EscapingTest {
     }
 
     private static Run run(String text) {
-        Shown grid = new Shown.Grid(List.of(text), List.of(List.of(text)), 0);
+        Shown grid = new Shown.Grid(List.of(text), List.of(List.of(text)), 0, true);
         Shown picture = new Shown.Picture(text, text, new byte[] {1});
         return new Run(
                 List.of(

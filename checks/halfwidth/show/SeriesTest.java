@@ -15,7 +15,7 @@ class SeriesTest {
     private static Shown.Grid grid(int numbers, int left) {
         List<List<Serializable>> rows =
                 IntStream.range(0, numbers).mapToObj(i -> List.<Serializable>of(i / 2.0)).toList();
-        return new Shown.Grid(List.of("value"), rows, left);
+        return new Shown.Grid(List.of("value"), rows, left, false);
     }
 
     @Test
@@ -37,7 +37,8 @@ class SeriesTest {
     @Test
     void tableWithTextsIsNoSeries() {
         assertTrue(Values.isSeries(grid(3, 0)));
-        assertFalse(Values.isSeries(new Shown.Grid(List.of("value"), List.of(List.of("a")), 0)));
+        assertFalse(
+                Values.isSeries(new Shown.Grid(List.of("value"), List.of(List.of("a")), 0, false)));
     }
 
     @Test
@@ -46,7 +47,8 @@ class SeriesTest {
                 new Shown.Grid(
                         List.of("value"),
                         List.of(List.of(0.5), Collections.singletonList(null), List.of(1.5)),
-                        0);
+                        0,
+                        false);
         assertTrue(Values.isSeries(grid));
         assertEquals("0.5, –, 1.5", Values.series(grid, "1"));
     }

@@ -127,13 +127,15 @@ final class ValueView {
                     items.stream()
                             .map(item -> Collections.singletonList(CellView.of(item)))
                             .toList(),
-                    left);
+                    left,
+                    false);
         }
         RecordComponent[] components = items.get(0).getClass().getRecordComponents();
         return new Shown.Grid(
                 Arrays.stream(components).map(RecordComponent::getName).toList(),
                 items.stream().map(item -> CellView.row((Record) item)).toList(),
-                left);
+                left,
+                false);
     }
 
     private static Shown grid(List<Column<?>> columns) {
@@ -147,7 +149,7 @@ final class ValueView {
             rows.add(cells);
         }
         return new Shown.Grid(
-                columns.stream().map(Column::name).toList(), rows, Math.max(0, size - ROWS));
+                columns.stream().map(Column::name).toList(), rows, Math.max(0, size - ROWS), true);
     }
 
     private static Object item(Column<?> column, int row) {

@@ -27,8 +27,10 @@ public sealed interface Shown extends Serializable {
      * @param rows the first rows' cells, numbers as {@code Double}, other values as {@code String},
      *     a missing one, as a number that is none, as null
      * @param left how many rows are not in {@code rows}
+     * @param made whether it was made as a table, and is no array or list
      */
-    record Grid(List<String> columns, List<List<Serializable>> rows, int left) implements Shown {}
+    record Grid(List<String> columns, List<List<Serializable>> rows, int left, boolean made)
+            implements Shown {}
 
     /**
      * A plot.

@@ -1,6 +1,7 @@
 package halfwidth.show;
 
 import halfwidth.method.MethodSource;
+import halfwidth.page.Column;
 import halfwidth.page.Field;
 import halfwidth.page.Part;
 import halfwidth.run.Outcome;
@@ -101,19 +102,31 @@ public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
         new CheckTable(sheet, html).write(checks);
     }
 
-    /** The steps of a block whose values are plots or tables, which say something by themselves. */
-    public List<Ran> views(Part.Steps steps) {
-        return StepList.within(sheet.run().steps(), steps.line(), steps.code()).stream()
-                .filter(SheetParts::isView)
-                .toList();
+    /** The steps that gave a plot. */
+    public List<Ran> plotted() {
+        return sheet.run().steps().stream().filter(Plots::isPlot).toList();
     }
 
-    private static boolean isView(Ran ran) {
-        return Plots.isPlot(ran)
-                || ran.outcome() instanceof Outcome.Done done
-                        && done.value() instanceof Shown.Grid grid
-                        && grid.rows().size() > 1
-                        && !Values.isSeries(grid);
+    /** The steps that made a table, but for those that only sort or select what was filled in. */
+    public List<Ran> tabulated() {
+        return sheet.run().steps().stream().filter(this::saysMoreThanReadings).toList();
+    }
+
+    private boolean saysMoreThanReadings(Ran ran) {
+        return ran.outcome() instanceof Outcome.Done done
+                && done.value() instanceof Shown.Grid grid
+                && grid.made()
+                && sheet.page().readings().stream()
+                        .map(table -> table.columns().stream().map(Column::name).toList())
+                        .noneMatch(grid.columns()::equals);
+    }
+
+    /** A table in words: its name, its note, and how long it is. */
+    public static String caption(Ran ran) {
+        Shown.Grid grid = (Shown.Grid) ((Outcome.Done) ran.outcome()).value();
+        String note = ran.step().note().isBlank() ? "" : ", " + ran.step().note();
+        String rows = Counted.of(grid.rows().size() + grid.left(), "row");
+        return "Table %s%s (%s)".formatted(ran.step().name(), note, rows);
     }
 
     /** The plot or table that a step gave. */

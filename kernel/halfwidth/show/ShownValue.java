@@ -7,6 +7,8 @@ import java.util.List;
 
 /** A step's value: a number with its unit, a text or a table. */
 record ShownValue(Html html) {
+    /** Some thousand times the rounding of a double. */
+    private static final double NOISE = 1e-12;
 
     void write(Step step, Shown value) {
         if (value instanceof Shown.Grid grid && Values.isSeries(grid)) {
@@ -62,7 +64,8 @@ record ShownValue(Html html) {
         html.open("thead").open("tr");
         grid.columns().forEach(column -> html.element("th", column, "scope", "col"));
         html.close().close().open("tbody");
-        grid.rows().forEach(this::row);
+        double[] noise = noise(grid);
+        grid.rows().forEach(cells -> row(cells, noise));
         html.close().close();
         if (grid.left() > 0) {
             html.element("p", "and %s more".formatted(Counted.of(grid.left(), "row")));
@@ -70,14 +73,30 @@ record ShownValue(Html html) {
         html.close();
     }
 
-    private void row(List<Serializable> cells) {
+    /** Below what size a number of a column is what rounding left of 0 beside its largest. */
+    private static double[] noise(Shown.Grid grid) {
+        double[] noise = new double[grid.columns().size()];
+        for (List<Serializable> cells : grid.rows()) {
+            for (int i = 0; i < noise.length; i++) {
+                if (cells.get(i) instanceof Double number) {
+                    noise[i] = Math.max(noise[i], NOISE * Math.abs(number));
+                }
+            }
+        }
+        return noise;
+    }
+
+    private void row(List<Serializable> cells, double[] noise) {
         html.open("tr");
-        for (Serializable cell : cells) {
+        for (int i = 0; i < noise.length; i++) {
+            Serializable cell = cells.get(i);
             if (cell == null) {
                 EntryTables.missing(html, "number");
+            } else if (cell instanceof Double number) {
+                double shown = Math.abs(number) < noise[i] ? 0 : number;
+                html.element("td", Numbers.brief(shown), "class", "number");
             } else {
-                html.element(
-                        "td", cell(cell), "class", cell instanceof Double ? "number" : "words");
+                html.element("td", cell.toString(), "class", "words");
             }
         }
         html.close();

@@ -19,6 +19,9 @@ import java.util.stream.Stream;
 
 /** What the fill-in view asks for and sends. */
 record FillAnswers(Notebook notebook) {
+    /** More remarks than this are folded away, so that they do not push the sheet down. */
+    private static final int FEW = 2;
+
     /** The whole page, with what is known without computing. */
     Reply page(Request request, Visit visit) {
         Scene scene = notebook.scene(visit, Notebook.Effort.NONE, List.of());
@@ -72,9 +75,24 @@ record FillAnswers(Notebook notebook) {
         html.open("p", "class", "stands").text("This sheet: ");
         Marks.standing(html, scene.standing());
         html.close();
-        scene.remarks().forEach(remark -> html.element("pre", remark, "class", "warning"));
+        remarks(html, scene.remarks());
         html.close();
         return html.trusted(content.toString()).close().toString();
+    }
+
+    private static void remarks(Html html, List<String> remarks) {
+        boolean many = remarks.size() > FEW;
+        if (many) {
+            html.open("details", "class", "warning");
+            html.element(
+                    "summary",
+                    remarks.size() + " remarks on the values, the first: " + remarks.get(0));
+        }
+        remarks.forEach(
+                remark -> html.element("pre", remark, "class", many ? "remark" : "warning"));
+        if (many) {
+            html.close();
+        }
     }
 
     /** Enters what was typed, and answers with the sheet that comes of it. */

@@ -68,15 +68,20 @@ record FillView(Scene scene, Html html) {
     }
 
     private void views(SheetParts parts) {
-        for (Part part : scene.page().parts()) {
-            if (part instanceof Part.Steps steps) {
-                for (Ran ran : parts.views(steps)) {
-                    String id = "view-" + ran.step().index();
-                    html.open("div", "class", "view", "id", id, "data-part", "");
-                    parts.view(ran);
-                    html.close().line();
-                }
-            }
+        for (Ran plot : parts.plotted()) {
+            html.open("div", "class", "view", "id", id(plot), "data-part", "");
+            parts.view(plot);
+            html.close().line();
         }
+        for (Ran table : parts.tabulated()) {
+            html.open("details", "class", "view table", "id", id(table), "data-part", "");
+            html.element("summary", SheetParts.caption(table));
+            parts.view(table);
+            html.close().line();
+        }
+    }
+
+    private static String id(Ran ran) {
+        return "view-" + ran.step().index();
     }
 }

@@ -5,8 +5,10 @@ import halfwidth.job.Change;
 import halfwidth.job.Filling;
 import halfwidth.job.Fingerprint;
 import halfwidth.job.Job;
+import halfwidth.job.Outcome;
 import halfwidth.job.Standing;
 import halfwidth.job.Visit;
+import halfwidth.page.Field;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.PageRefused;
@@ -23,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 
 /** The notebook of one job: its pages with what was entered, and a desk for each page at work. */
 final class Notebook implements AutoCloseable {
@@ -199,7 +202,25 @@ final class Notebook implements AutoCloseable {
     }
 
     private String standing(Visit visit) {
-        return standingOf(visit).words();
+        return words(standingOf(visit), visit);
+    }
+
+    /** How a visit stands, with what it waits for as the sheet calls it. */
+    String words(Standing standing, Visit visit) {
+        boolean waiting =
+                standing.ran()
+                        .filter(ran -> ran.word() == Outcome.Word.WAITING)
+                        .filter(ran -> ran.words().equals(standing.words()))
+                        .isPresent();
+        if (!waiting) {
+            return standing.words();
+        }
+        Map<String, String> labels =
+                page(visit.page()).fields().stream()
+                        .collect(Collectors.toMap(Field::name, Field::label));
+        return standing.ran().orElseThrow().names().stream()
+                .map(name -> labels.getOrDefault(name, name))
+                .collect(Collectors.joining(", ", "waiting for: ", ""));
     }
 
     private Standing standingOf(Visit visit) {

@@ -4,11 +4,10 @@ import halfwidth.job.Standing;
 import halfwidth.job.Visit;
 import halfwidth.page.PageRefused;
 import halfwidth.show.Html;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** All pages in the order of the job, with how each of them stands in words. */
+/** All pages in the order of the job with their visits, and how each of them stands in words. */
 record Overview(Notebook notebook, Html html) {
 
     void write() {
@@ -61,28 +60,38 @@ record Overview(Notebook notebook, Html html) {
     }
 
     private void page(String name, Map<Visit, Standing> standings) {
-        List<Visit> visits = new ArrayList<>();
-        standings.keySet().stream().filter(v -> v.page().equals(name)).forEach(visits::add);
-        if (visits.isEmpty()) {
-            visits.add(new Visit(name, ""));
+        List<Visit> visits =
+                standings.keySet().stream().filter(visit -> visit.page().equals(name)).toList();
+        Visit plain = new Visit(name, "");
+        boolean single = visits.isEmpty() || visits.equals(List.of(plain));
+        html.open("tr").open("th", "scope", "row");
+        if (single) {
+            html.element("a", title(name), "href", Address.of("/fill", plain));
+        } else {
+            html.text(title(name));
         }
-        for (Visit visit : visits) {
-            row(visit, standings.get(visit));
+        html.element("span", name, "class", "name").close();
+        html.open("td");
+        if (single) {
+            standing(plain, standings.get(plain));
+        } else {
+            html.open("ul", "class", "visits");
+            for (Visit visit : visits) {
+                String named = visit.name().isEmpty() ? "without a name" : visit.name();
+                html.open("li").element("a", named, "href", Address.of("/fill", visit)).text(" ");
+                standing(visit, standings.get(visit));
+                html.close();
+            }
+            html.close();
         }
+        html.close().close().line();
     }
 
-    private void row(Visit visit, Standing standing) {
-        html.open("tr").open("th", "scope", "row");
-        String title = title(visit.page());
-        String shown = visit.name().isEmpty() ? title : title + ", " + visit.name();
-        html.element("a", shown, "href", Address.of("/fill", visit));
-        html.element("span", visit.page(), "class", "name").close();
-        html.open("td");
-        Marks.standing(html, standing == null ? "not started" : standing.words());
+    private void standing(Visit visit, Standing standing) {
+        Marks.standing(html, standing == null ? "not started" : notebook.words(standing, visit));
         if (standing != null && !standing.because().isEmpty()) {
             html.element("span", String.join("; ", standing.because()), "class", "why");
         }
-        html.close().close().line();
     }
 
     private String title(String name) {

@@ -96,7 +96,9 @@ function replace(old, fresh) {
       before.src = after.getAttribute("src");
     }
   } else {
-    old.replaceWith(document.importNode(fresh, true));
+    const made = document.importNode(fresh, true);
+    made.open = old.open; // of a table that is folded away until somebody looks
+    old.replaceWith(made);
   }
 }
 
@@ -131,6 +133,9 @@ function views(sent, place) {
   const old = place.querySelector(".views");
   const fresh = sent.querySelector(".views");
   if (old && fresh) {
-    old.replaceWith(document.importNode(fresh, true));
+    const looked = [...old.querySelectorAll("details[open]")].map((table) => table.id);
+    const made = document.importNode(fresh, true);
+    old.replaceWith(made);
+    looked.forEach((id) => made.querySelector(`#${id}`)?.setAttribute("open", ""));
   }
 }
