@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The program as it is carried to a site, and its sheet as Chromium shows and prints it. */
 class PackagedProgramIT {
@@ -148,25 +149,25 @@ class PackagedProgramIT {
         assertTrue(count >= 1 && count <= most, count + " pages");
     }
 
-    @Test
-    void sheetFitsAPhoneAndAWideScreen() throws Exception {
+    @ParameterizedTest
+    @ValueSource(strings = {"page.html", "review.html"})
+    void sheetFitsAPhoneAndAWideScreen(String file) throws Exception {
         for (int width : new int[] {360, 1920}) {
-            Path frame = folder.resolve("frame" + width + ".html");
-            Files.writeString(frame, framed(width));
+            Path frame = folder.resolve("frame" + width + file);
+            Files.writeString(frame, framed(file, width));
             String dom = chromium("--dump-dom", frame.toUri().toString());
             Matcher measured = Pattern.compile("<title>(\\d+)</title>").matcher(dom);
             assertTrue(measured.find(), dom);
             assertTrue(
                     Integer.parseInt(measured.group(1)) <= width,
-                    "at " + width + " px the sheet is " + measured.group(1) + " px wide");
+                    "at " + width + " px " + file + " is " + measured.group(1) + " px wide");
         }
-        assertFalse(read(folder.resolve("page.html")).contains("<script"));
+        assertFalse(read(folder.resolve(file)).contains("<script"));
     }
 
     /** A page that shows the sheet in a frame of a width and says how wide its content is. */
-    private static String framed(int width) {
-        String sheet =
-                read(folder.resolve("page.html")).replace("&", "&amp;").replace("\"", "&quot;");
+    private static String framed(String file, int width) {
+        String sheet = read(folder.resolve(file)).replace("&", "&amp;").replace("\"", "&quot;");
         return """
             <!doctype html><title>none</title>
             <iframe style="width:%spx;height:2000px;border:0" srcdoc="%s" onload="

@@ -29,7 +29,7 @@ class AccessibleTest {
 
     @BeforeAll
     static void serve() {
-        served = Served.scratch();
+        served = Served.scratch(Served::enterExamples);
     }
 
     @AfterAll

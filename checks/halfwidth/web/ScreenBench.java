@@ -1,11 +1,6 @@
 package halfwidth.web;
 
-import halfwidth.job.Job;
-import halfwidth.page.Field;
-import halfwidth.page.Filled;
-import halfwidth.page.Page;
 import halfwidth.page.Pages;
-import halfwidth.page.Part;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -68,7 +63,7 @@ final class ScreenBench {
     private ScreenBench() {}
 
     public static void main(String[] arguments) {
-        try (Served served = Served.scratch(ScreenBench::fillIn)) {
+        try (Served served = Served.scratch(Served::enterExamples)) {
             ChromeDriver driver = Browser.driver();
             driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(2));
             Map<String, String> windows = new LinkedHashMap<>();
@@ -94,22 +89,6 @@ final class ScreenBench {
                 .distinct()
                 .limit(WINDOWS)
                 .toList();
-    }
-
-    /** Gives every page the values of its worked example, as if they had been entered. */
-    private static void fillIn(Job job) {
-        for (Page page : new Pages(Served.NOTEBOOKS).all()) {
-            Filled filled = Filled.none(page);
-            for (Field field : page.fields()) {
-                if (!field.example().isEmpty()) {
-                    filled = filled.with(field.name(), field.example());
-                }
-            }
-            for (Part.Readings table : page.readings()) {
-                filled = filled.withReadings(table.name(), table.example());
-            }
-            job.keep(filled, "");
-        }
     }
 
     private static void print(ChromeDriver driver, Change change) {

@@ -22,7 +22,7 @@ public final class ReviewSheet {
             .tick { width: 1.3rem; height: 1.3rem; border: 2px solid #000; }
             .line, .small, .source { color: #444; font-size: .85rem; }
             .absent { color: #8e1b1b; font-weight: 600; }
-            p { margin: .15rem 0; } pre { white-space: pre-wrap; overflow-wrap: anywhere; margin: .2rem 0; }
+            p { margin: .15rem 0; overflow-wrap: anywhere; } pre { white-space: pre-wrap; overflow-wrap: anywhere; margin: .2rem 0; }
             math { font-size: 1.08em; font-family: "Cambria Math", "STIX Two Math",
               "Latin Modern Math", "DejaVu Math TeX Gyre", math; }
             section p { position: relative; overflow-x: auto; overflow-y: hidden; } .equation math { math-style: normal; }
@@ -60,6 +60,7 @@ public final class ReviewSheet {
     private void write() {
         html.trusted("<!DOCTYPE html>\n").open("html", "lang", "en").line();
         html.open("head").single("meta", "charset", "utf-8");
+        html.single("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         html.element("title", sheet.page().title() + " – review");
         html.open("style").trusted(STYLE).close().close().line();
         html.open("body").element("h1", "Review: " + sheet.page().title()).line();
