@@ -1,5 +1,6 @@
 package halfwidth.plot;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -13,8 +14,12 @@ import java.io.IOException;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Random;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -42,6 +47,28 @@ class PictureTest {
         assertEquals(600, image.getWidth());
         assertEquals(450, image.getHeight());
         assertEquals(Color.WHITE.getRGB(), image.getRGB(0, 0));
+    }
+
+    /** Every dot, in all the ways in which bytes may fall, as the JDK's own reader reads it. */
+    @Property(tries = 50)
+    void pngIsReadBackDotForDot(
+            @ForAll @IntRange(min = 1, max = 90) int width,
+            @ForAll @IntRange(min = 1, max = 60) int height,
+            @ForAll long seed)
+            throws IOException {
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Random random = new Random(seed);
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                image.setRGB(x, y, random.nextInt(1 << 24));
+            }
+        }
+        BufferedImage read = decoded(Png.of(image));
+        assertEquals(width, read.getWidth());
+        assertEquals(height, read.getHeight());
+        assertArrayEquals(
+                image.getRGB(0, 0, width, height, null, 0, width),
+                read.getRGB(0, 0, width, height, null, 0, width));
     }
 
     @Test

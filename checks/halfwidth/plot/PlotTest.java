@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.IntColumn;
@@ -126,5 +127,29 @@ class PlotTest {
     private static void refuses(String why, org.junit.jupiter.api.function.Executable what) {
         String message = assertThrows(IllegalArgumentException.class, what).getMessage();
         assertTrue(message.contains(why), message);
+    }
+
+    @Test
+    void plotsThatLookTheSameHaveOneDigestAndOthersNot() {
+        double[] xs = {0, 1, 2};
+        List<Plot> different =
+                List.of(
+                        Plot.of("A"),
+                        Plot.of("B"),
+                        Plot.of("A").across("x", "m"),
+                        Plot.of("A").up("x", "m"),
+                        Plot.of("A").points("p", xs, xs),
+                        Plot.of("A").line("p", xs, xs),
+                        Plot.of("A").line("q", xs, xs),
+                        Plot.of("A").line("p", xs, new double[] {0, 1, 2.0000001}),
+                        Plot.of("A").line("p", xs, new double[] {0, 1, Double.NaN}),
+                        Plot.of("A").level("l", 1),
+                        Plot.of("A").mark("l", 1),
+                        Plot.of("A").atLeast("l", 0, 1, 2),
+                        Plot.of("A").atMost("l", 0, 1, 2));
+        assertEquals(different.size(), different.stream().map(Plot::digest).distinct().count());
+        assertEquals(
+                Plot.of("A").line("p", xs, xs).digest(),
+                Plot.of("A").line("p", xs.clone(), xs.clone()).digest());
     }
 }

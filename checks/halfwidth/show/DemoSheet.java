@@ -304,7 +304,9 @@ final class DemoSheet {
                 "",
                 "",
                 new Outcome.Done(
-                        new Shown.Picture(plot.title(), plot.description(), plot.png()), ""));
+                        new Shown.Picture(
+                                plot.title(), plot.description(), plot.digest(), plot.png()),
+                        ""));
     }
 
     private static Plot offsets() {

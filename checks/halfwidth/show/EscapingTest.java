@@ -73,7 +73,7 @@ class EscapingTest {
 
     private static Run run(String text) {
         Shown grid = new Shown.Grid(List.of(text), List.of(List.of(text)), 0, true);
-        Shown picture = new Shown.Picture(text, text, new byte[] {1});
+        Shown picture = new Shown.Picture(text, text, text, new byte[] {1});
         return new Run(
                 List.of(
                         ran(4, text, new Outcome.Done(new Shown.Words(text), text)),

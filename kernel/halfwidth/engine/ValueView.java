@@ -85,7 +85,7 @@ final class ValueView {
 
     private static Shown compound(Object value) {
         if (value instanceof Plot plot) {
-            return new Shown.Picture(plot.title(), plot.description(), new byte[0]);
+            return new Shown.Picture(plot.title(), plot.description(), plot.digest(), new byte[0]);
         }
         if (value instanceof Table table) {
             return grid(table.columns());

@@ -4,12 +4,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
-import javax.imageio.ImageIO;
-import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** Lays out and draws a plot: title, chart, legend, from top to bottom. */
 record Drawing(int width, int height, double scale) {
@@ -45,7 +40,7 @@ record Drawing(int width, int height, double scale) {
         } finally {
             g.dispose();
         }
-        return encoded(image);
+        return Png.of(image);
     }
 
     private void prepare(Graphics2D g) {
@@ -80,17 +75,5 @@ record Drawing(int width, int height, double scale) {
             y += letters.height();
         }
         return y;
-    }
-
-    private static byte[] encoded(BufferedImage image) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (var out = new MemoryCacheImageOutputStream(bytes)) {
-            if (!ImageIO.write(image, "png", out)) {
-                throw new IllegalStateException("this Java cannot write PNG pictures");
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return bytes.toByteArray();
     }
 }

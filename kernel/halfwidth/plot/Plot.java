@@ -1,7 +1,13 @@
 package halfwidth.plot;
 
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import tech.tablesaw.api.NumericColumn;
 
 /**
@@ -135,6 +141,36 @@ public final class Plot {
     /** Says in words what the picture shows, well enough to stand in for it. */
     public String description() {
         return new Wording(across, up).of(title, layers);
+    }
+
+    /**
+     * Tells it from any plot that looks otherwise: a digest of all that is on it, in hexadecimal.
+     */
+    public String digest() {
+        MessageDigest sha = sha256();
+        for (String words : List.of(title, across.words(), up.words())) {
+            sha.update((words + '\n').getBytes(StandardCharsets.UTF_8));
+        }
+        for (Layer layer : layers) {
+            boolean below = layer instanceof Layer.Limit limit && limit.below();
+            String kind = layer.getClass().getSimpleName() + below + layer.name() + '\n';
+            sha.update(kind.getBytes(StandardCharsets.UTF_8));
+            DoubleStream.concat(layer.across(), layer.up())
+                    .forEach(value -> sha.update(bytes(Double.doubleToLongBits(value))));
+        }
+        return HexFormat.of().formatHex(sha.digest(), 0, 16);
+    }
+
+    private static byte[] bytes(long bits) {
+        return ByteBuffer.allocate(Long.BYTES).putLong(bits).array();
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
     }
 
     /** Draws it at the size of a sheet's column, sharp enough for print: 720 × 450 at twice. */

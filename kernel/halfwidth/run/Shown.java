@@ -36,9 +36,15 @@ public sealed interface Shown extends Serializable {
      * A plot.
      *
      * @param description what the plot shows, for those who cannot see it
+     * @param digest tells the plot from any that looks otherwise
      * @param png the picture, empty until it is asked for
      */
-    record Picture(String title, String description, byte[] png) implements Shown {}
+    record Picture(String title, String description, String digest, byte[] png) implements Shown {
+        /** The same plot with its picture. */
+        public Picture drawn(byte[] picture) {
+            return new Picture(title, description, digest, picture);
+        }
+    }
 
     /** Nothing: an empty optional, or a statement without a value. */
     record Nothing() implements Shown {}

@@ -43,8 +43,7 @@ public record Sheet(Filled filled, Run run, Map<String, String> heading, Stamp s
     private static Ran drawn(Ran ran, IntFunction<byte[]> draw) {
         if (ran.outcome() instanceof Outcome.Done done
                 && done.value() instanceof Shown.Picture picture) {
-            byte[] png = png(ran, draw);
-            Shown shown = new Shown.Picture(picture.title(), picture.description(), png);
+            Shown shown = picture.drawn(png(ran, draw));
             return new Ran(ran.step(), new Outcome.Done(shown, done.printed()));
         }
         return ran;

@@ -4,9 +4,12 @@ import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.run.InputQuantity;
 import halfwidth.run.OpenPage;
+import halfwidth.run.Outcome;
 import halfwidth.run.Propagation;
 import halfwidth.run.Run;
+import halfwidth.run.Run.Ran;
 import halfwidth.run.Script;
+import halfwidth.run.Shown;
 import halfwidth.run.Values;
 import halfwidth.run.Workshop;
 import java.time.Duration;
@@ -33,8 +36,12 @@ final class Desk {
     /** Windows look at a few visits of a page, and at its worked example. */
     private static final int REMEMBERED = 6;
 
+    /** A page has five plots at most, of 100 kB. */
+    private static final int PICTURES = 12;
+
     private final Workshop workshop;
     private final Map<Values, Run> runs = new LinkedHashMap<>();
+    private final Map<Drawn, byte[]> drawn = new LinkedHashMap<>();
     private Page page;
     private OpenPage open;
     private Values last;
@@ -121,13 +128,37 @@ final class Desk {
 
     /** A picture of the plot that a step gives with these values. */
     synchronized byte[] draw(Filled filled, int step, Size size) {
-        run(filled);
+        Optional<Drawn> wanted =
+                picture(run(filled), step).map(picture -> new Drawn(picture.digest(), size));
+        byte[] known = wanted.map(drawn::get).orElse(null);
+        if (known != null) {
+            return known;
+        }
         Values values = Values.of(filled);
         if (!values.equals(last)) {
             runNow(values, open::run);
         }
-        return open.draw(step, size.width(), size.height(), size.scale());
+        byte[] png = open.draw(step, size.width(), size.height(), size.scale());
+        wanted.ifPresent(key -> drawn.put(key, png));
+        if (drawn.size() > PICTURES) {
+            drawn.remove(drawn.keySet().iterator().next());
+        }
+        return png;
     }
+
+    private static Optional<Shown.Picture> picture(Run run, int step) {
+        return run.steps().stream()
+                .filter(ran -> ran.step().index() == step)
+                .map(Ran::outcome)
+                .filter(Outcome.Done.class::isInstance)
+                .map(outcome -> ((Outcome.Done) outcome).value())
+                .filter(Shown.Picture.class::isInstance)
+                .map(Shown.Picture.class::cast)
+                .findFirst();
+    }
+
+    /** A plot as it was drawn. */
+    private record Drawn(String digest, Size size) {}
 
     /** How large a plot is drawn: its layout (px), and dots for each px. */
     record Size(int width, int height, double scale) {}

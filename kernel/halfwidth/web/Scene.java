@@ -41,8 +41,6 @@ record Scene(
 
     /** The pieces of the sheet, with plots to be fetched. */
     SheetParts parts(Html html) {
-        // The address changes with the values, so that a plot is fetched anew if they do.
-        String with = Integer.toHexString(halfwidth.run.Values.of(sheet.filled()).hashCode());
         return new SheetParts(
                 sheet,
                 html,
@@ -50,7 +48,8 @@ record Scene(
                         address("/plot")
                                 + also("step", Integer.toString(step.index()))
                                 + (sheet.example() ? also("with", "example") : "")
-                                + also("of", with));
+                                // The address changes with the plot, which is fetched anew then.
+                                + also("of", picture.digest()));
     }
 
     /** The address of a view of this visit. */
