@@ -1,6 +1,7 @@
 package halfwidth.web;
 
 import halfwidth.page.Pages;
+import halfwidth.value.Decimal;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -19,21 +20,38 @@ final class ScreenBench {
     private static final int TIMES = 60;
     private static final int WARMING = 20;
 
-    /** A field that moves results and plots, and two values for it. */
-    private record Change(String page, String field, String one, String other) {}
+    /**
+     * A field that moves results and plots. It gets another value each time, since what a page came
+     * to with the last few values is remembered.
+     *
+     * @param field as a CSS selector
+     */
+    private record Change(String page, String field, double from, double step) {
+        String value(int time) {
+            return Decimal.print(from + time * step);
+        }
+    }
+
+    private static String cell(String table, int row, String column) {
+        return "[data-name='%s'][data-row='%d'][data-column='%s']".formatted(table, row, column);
+    }
 
     private static final List<Change> CHANGES =
             List.of(
-                    new Change("lines/phase-constant", "velocityFactor", "0.85", "0.84"),
-                    new Change("transmit/feed-trim", "velocityFactor", "0.83", "0.835"),
-                    new Change("array/prediction", "datumDistance", "3060", "3070"),
-                    new Change("sweep/ground-check", "nominalWidth", "4", "4.1"),
-                    new Change("array/tolerance-study", "levelSpread", "0.2", "0.3"));
+                    new Change("lines/phase-constant", cell("cuts", 2, "phase"), -31.5, 1 / 128.0),
+                    new Change("transmit/feed-trim", cell("phasing", 2, "offset 1"), -8, 1 / 128.0),
+                    new Change("array/prediction", "#f-nearDistance", 300, 0.125),
+                    new Change(
+                            "sweep/ground-check",
+                            cell("sweep", 2, "transmitter 1"),
+                            -0.21,
+                            1 / 4096.0),
+                    new Change("array/tolerance-study", "#f-levelSpread", 0.25, 1 / 1024.0));
 
     private static final String MEASURED =
             """
-            const [id, value, done] = arguments;
-            const field = document.getElementById(id);
+            const [where, value, done] = arguments;
+            const field = document.querySelector(where);
             const pictures = () => [...document.querySelectorAll('.views img')];
             const before = new Set(pictures().map(picture => picture.src));
             const answers = document.getElementById('answers').innerHTML;
@@ -95,8 +113,8 @@ final class ScreenBench {
         double[] numbers = new double[TIMES];
         double[] plots = new double[TIMES];
         for (int i = -WARMING; i < TIMES; i++) {
-            String value = i % 2 == 0 ? change.other() : change.one();
-            Object measured = driver.executeAsyncScript(MEASURED, "f-" + change.field(), value);
+            String value = change.value(WARMING + i);
+            Object measured = driver.executeAsyncScript(MEASURED, change.field(), value);
             if (!(measured instanceof List<?> pair)) {
                 throw new IllegalStateException(change + " changed nothing in 30 s");
             }
