@@ -124,4 +124,15 @@ class MethodSourcesTest {
         assertEquals(List.of(), signatures(broken));
         assertEquals(List.of("ofInches(double)", "inInches()"), signatures(sound));
     }
+
+    @Test
+    void theParametersHaveTheNamesThatTheSourceGivesThem() {
+        step("import halfwidth.localizer.*;");
+        Step call = step("double x = Require.above(\"width\", 4, 0, \"deg\")");
+        assertEquals(
+                List.of("name", "value", "bound", "unit"),
+                calledBy(call).get(0).parameters().stream()
+                        .map(MethodSource.Parameter::name)
+                        .toList());
+    }
 }

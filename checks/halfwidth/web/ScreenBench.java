@@ -16,19 +16,20 @@ import org.openqa.selenium.chrome.ChromeDriver;
  * count from the frame in which they are painted.
  */
 final class ScreenBench {
+    private static final int MANY = 16;
     private static final int WINDOWS = 20;
     private static final int TIMES = 60;
     private static final int WARMING = 20;
 
     /**
-     * A field that moves results and plots. It gets another value each time, since what a page came
-     * to with the last few values is remembered.
+     * A field that moves results and plots. It gets one of many values in turn, since what a page
+     * came to with the last few, and its last plots, are remembered.
      *
      * @param field as a CSS selector
      */
     private record Change(String page, String field, double from, double step) {
         String value(int time) {
-            return Decimal.print(from + time * step);
+            return Decimal.print(from + (1 + time % MANY) * step);
         }
     }
 
@@ -38,15 +39,12 @@ final class ScreenBench {
 
     private static final List<Change> CHANGES =
             List.of(
-                    new Change("lines/phase-constant", cell("cuts", 2, "phase"), -31.5, 1 / 128.0),
-                    new Change("transmit/feed-trim", cell("phasing", 2, "offset 1"), -8, 1 / 128.0),
-                    new Change("array/prediction", "#f-nearDistance", 300, 0.125),
+                    new Change("lines/phase-constant", cell("cuts", 2, "phase"), -31.5, 0.125),
+                    new Change("transmit/feed-trim", cell("phasing", 2, "offset 1"), -8, 0.125),
+                    new Change("array/prediction", "#f-nearDistance", 300, 2),
                     new Change(
-                            "sweep/ground-check",
-                            cell("sweep", 2, "transmitter 1"),
-                            -0.21,
-                            1 / 4096.0),
-                    new Change("array/tolerance-study", "#f-levelSpread", 0.25, 1 / 1024.0));
+                            "sweep/ground-check", cell("sweep", 2, "transmitter 1"), -0.21, 0.001),
+                    new Change("array/tolerance-study", "#f-levelSpread", 0.25, 0.01));
 
     private static final String MEASURED =
             """

@@ -39,7 +39,8 @@ final class JavaText extends SimpleJavaFileObject {
     }
 
     private static JavacTask task(String text, DiagnosticListener<JavaFileObject> problems) {
-        List<String> options = List.of("-proc:none", "-XDshould-stop.ifError=FLOW");
+        // With -parameters the names of parameters are read from class files, too.
+        List<String> options = List.of("-proc:none", "-parameters", "-XDshould-stop.ifError=FLOW");
         return (JavacTask)
                 COMPILER.getTask(null, FILES, problems, options, null, List.of(new JavaText(text)));
     }

@@ -14,7 +14,11 @@ record TraceHtml(Traced traced, Html html) {
         html.element("h2", "Uncertainty and trace", "id", "trace").line();
         Map<String, String> inputs = traced.uncertainInputs();
         if (inputs.isEmpty()) {
-            html.element("p", "No input has a standard uncertainty.", "class", "absent");
+            html.element(
+                    "p",
+                    "No input has a standard uncertainty. One is typed behind its value, as in 0.83 ± 0.02.",
+                    "class",
+                    "absent");
         } else {
             html.element(
                     "p",
