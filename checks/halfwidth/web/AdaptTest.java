@@ -174,6 +174,21 @@ class AdaptTest {
     }
 
     @Test
+    void aStepThatNeverEndsShowsHowFarItIsAndIsStoppedByHand() {
+        WebElement field = field(firstStep(), "after");
+        field.sendKeys("while (true) { Math.random(); }");
+        // Longer than what was typed before it was whole may have taken.
+        Browser.until(
+                "/([5-9]|\\d\\d) s, at step/.test(document.querySelector('#busy').innerText)");
+        Browser.find("#busy button").click();
+        untilTried();
+        Browser.untilShown(".step-editor-problems", "stopped by hand");
+        assertEquals("while (true) { Math.random(); }", field.getAttribute("value"));
+        field.sendKeys(Keys.chord(Keys.CONTROL, "a"), STEP);
+        Browser.untilShown(".change .outcome", "10 m");
+    }
+
+    @Test
     void markupInAPageStaysText() {
         WebElement field = field(firstStep(), "after");
         field.sendKeys("String s = \"<img src=x onerror=document.title='taken'>\";");
