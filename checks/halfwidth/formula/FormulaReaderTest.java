@@ -53,6 +53,48 @@ class FormulaReaderTest {
     }
 
     @Test
+    void readsACaseOfASwitchAsAChoiceAndNotesWhichItWas() {
+        String statement =
+                """
+                double x = switch (rule) {
+                    case "one", "two" -> a;
+                    case THREE -> b;
+                    default -> c.orElseThrow(() -> new IllegalStateException("no " + c));
+                };""";
+        FormulaReader.Reading reading = read(statement);
+
+        assertEquals(
+                "a if rule = \"one\" or rule = \"two\", else b if rule = THREE, else c",
+                plain(statement));
+        assertTrue(
+                reading.noting()
+                        .get(0)
+                        .contains(
+                                "THREE -> {note.at(0, false);note.at(2, true);yield note.at(3, b);}"),
+                reading.noting().get(0));
+        Map<Integer, String> noted = Map.of(0, "false", 2, "true", 3, "4");
+        Term term = reading.formula().orElseThrow().term();
+        Term numbers = PutIn.numbers(term, place -> Optional.ofNullable(noted.get(place)));
+        assertEquals("4", PlainFormula.of(numbers));
+    }
+
+    @Test
+    void leavesASwitchThatDoesMoreAsItIs() {
+        String statement =
+                "double x = switch (rule) { case 1 -> { f(); yield a; } default -> b; };";
+
+        assertTrue(!read(statement).formula().orElseThrow().complete());
+    }
+
+    @Test
+    void namesATypeWithoutItsPackageAndWhatALengthIsOf() {
+        assertEquals(
+                "Stream.of(length(a), b)",
+                plain("int x = java.util.stream.Stream.of(a.length, b);"));
+        assertEquals("between(DAYS, a, b)", plain("int x = ChronoUnit.DAYS.between(a, b);"));
+    }
+
+    @Test
     void leavesAloneWhatIsNoNumberOrNoJava() {
         assertTrue(read("String s = \"a\" + b;").formula().isEmpty());
         assertTrue(read("double = 3 +;").noting().isEmpty());

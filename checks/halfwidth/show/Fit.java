@@ -11,9 +11,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.BaseStream;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import tech.tablesaw.api.Table;
 
 /**
  * Makes of what stands in a formula what a method asks for. A formula does not say whether a number
@@ -52,6 +54,9 @@ record Fit(Object value, int steps) {
         }
         if (to.isInstance(value)) {
             return Optional.of(new Fit(value, to == value.getClass() ? 0 : 2));
+        }
+        if (value instanceof BaseStream) {
+            return Optional.empty(); // to ask it for another form would use it up
         }
         return others(value)
                 .filter(other -> !(other instanceof Callable))
@@ -103,7 +108,7 @@ record Fit(Object value, int steps) {
     /** What else a value may stand for, since a formula leaves wrapping and unwrapping out. */
     static Stream<Object> others(Object value) {
         if (value instanceof Optional<?> optional) {
-            return optional.<Object>map(one -> one).stream();
+            return Stream.concat(optional.stream(), Stream.of(optional.stream()));
         }
         if (value instanceof OptionalDouble optional) {
             return optional.stream().boxed().map(one -> one);
@@ -125,6 +130,9 @@ record Fit(Object value, int steps) {
         }
         if (value instanceof Estimate estimate) {
             return Stream.of(estimate.value(), Optional.of(estimate));
+        }
+        if (value instanceof Table table) {
+            return Stream.of(table.stream());
         }
         return value instanceof Double number
                 ? Stream.of(OptionalDouble.of(number), Optional.of(number))

@@ -26,7 +26,8 @@ final class PageTypes {
     PageTypes(PageHere page) {
         this.page = page;
         for (String line : page.imports()) {
-            String name = line.replaceFirst("^import\\s+(static\\s+)?", "").replaceAll("\\s*;.*", "");
+            String name =
+                    line.replaceFirst("^import\\s+(static\\s+)?", "").replaceAll("\\s*;.*", "");
             (line.startsWith("import static") ? statics : imported).add(name);
         }
         imported.addAll(PLAIN);
@@ -114,8 +115,7 @@ final class PageTypes {
         if (!imported.endsWith(".*")) {
             return loaded(imported).<List<Class<?>>>map(List::of).orElse(List.of());
         }
-        Path folder =
-                Path.of("target/classes", imported.replace(".*", "").replace('.', '/'));
+        Path folder = Path.of("target/classes", imported.replace(".*", "").replace('.', '/'));
         if (!Files.isDirectory(folder)) {
             return List.of();
         }

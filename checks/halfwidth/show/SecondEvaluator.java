@@ -35,8 +35,7 @@ final class SecondEvaluator {
         this.way = way;
     }
 
-    private SecondEvaluator(
-            String text, List<NumbersPut.Defined> methods, int shifted, int way) {
+    private SecondEvaluator(String text, List<NumbersPut.Defined> methods, int shifted, int way) {
         this(text, methods, Map.of(), shifted, way);
     }
 

@@ -17,7 +17,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 
 /**
  * Works out a formula as it is shown, from its terms alone: a number that is printed is read from
@@ -38,8 +37,7 @@ final class TermEvaluator {
      * @param moved the printed number to move by half a unit of its last digit; null for none
      * @param way 1 to move it up, -1 down
      */
-    TermEvaluator(
-            PageHere page, List<NumbersPut.Defined> defined, Printed.Place moved, int way) {
+    TermEvaluator(PageHere page, List<NumbersPut.Defined> defined, Printed.Place moved, int way) {
         this.page = page;
         this.types = new PageTypes(page);
         this.defined = defined;
@@ -75,9 +73,7 @@ final class TermEvaluator {
     private Object of(Term term, Map<String, Object> bound) {
         if (term instanceof Term.Literal literal) {
             boolean moves = moved != null && literal == moved.literal();
-            return moves
-                    ? Printed.moved(literal, moved.number(), way)
-                    : Printed.value(literal);
+            return moves ? Printed.moved(literal, moved.number(), way) : Printed.value(literal);
         }
         if (term instanceof Term.Constant constant) {
             return constant.symbol().equals("π") ? Math.PI : Math.E;
@@ -86,8 +82,10 @@ final class TermEvaluator {
             return named(name.name(), bound);
         }
         if (term instanceof Term.Element element) {
-            int index = Fit.of(of(element.index(), bound), int.class).map(f -> (int) f.value())
-                    .orElseThrow(() -> new NotSaid("which element"));
+            int index =
+                    Fit.of(of(element.index(), bound), int.class)
+                            .map(f -> (int) f.value())
+                            .orElseThrow(() -> new NotSaid("which element"));
             return Array.get(of(element.array(), bound), index);
         }
         if (term instanceof Term.Call call) {
@@ -122,9 +120,7 @@ final class TermEvaluator {
         if (text.startsWith("\"")) {
             return text.substring(1, text.length() - 1).translateEscapes();
         }
-        return text.equals("null")
-                ? null
-                : (Fit.Callable) arguments -> handedOn(text, arguments);
+        return text.equals("null") ? null : (Fit.Callable) arguments -> handedOn(text, arguments);
     }
 
     private static Map<String, Object> with(
@@ -312,17 +308,29 @@ final class TermEvaluator {
             return rule.call(arguments);
         }
         String name = shown.equals("u") && arguments.isEmpty() ? "standardUncertainty" : shown;
-        if (on instanceof Fit.Unknown type) {
-            return elsewhere(type.name() + "." + name, arguments)
-                    .orElseThrow(() -> new NotSaid(type.name() + "." + name + arguments))
-                    .value();
+        if (on instanceof Fit.Unknown constant) {
+            Object value =
+                    types.constant(constant.name())
+                            .orElseThrow(() -> new NotSaid("what " + constant.name() + " is"));
+            return on(value, name, arguments);
         }
-        return Stream.concat(Stream.of(on), Fit.others(on))
-                .map(one -> Calls.call(Calls.methodsOf(one, name), one, arguments))
-                .flatMap(Optional::stream)
-                .findFirst()
+        if (name.equals("length") && on.getClass().isArray()) {
+            return (double) Array.getLength(on);
+        }
+        // One after the other, since asking a stream for another form of it uses it up.
+        return onItself(on, name, arguments)
+                .or(
+                        () ->
+                                Fit.others(on)
+                                        .map(one -> onItself(one, name, arguments))
+                                        .flatMap(Optional::stream)
+                                        .findFirst())
                 .orElseThrow(() -> new NotSaid(name + " of " + on.getClass() + arguments))
                 .value();
+    }
+
+    private static Optional<Calls.Answer> onItself(Object on, String name, List<Object> arguments) {
+        return Calls.call(Calls.methodsOf(on, name), on, arguments);
     }
 
     /** What a call that only unwraps gives: a formula leaves its name out. */

@@ -63,7 +63,9 @@ record WorkedAgain(boolean same, Set<String> asTheyAre, String found) {
                     List.of(
                             Fit.number(one)
                                     .orElseThrow(
-                                            () -> new TermEvaluator.NotSaid(one + " is no number"))));
+                                            () ->
+                                                    new TermEvaluator.NotSaid(
+                                                            one + " is no number"))));
         }
 
         static Quantity of(Shown value) {
@@ -149,8 +151,6 @@ record WorkedAgain(boolean same, Set<String> asTheyAre, String found) {
             same = Math.abs(found.get(i) - shown) <= allowed;
         }
         return new WorkedAgain(
-                same,
-                asTheyAre,
-                "%s within %s for %s".formatted(found, within, result.numbers()));
+                same, asTheyAre, "%s within %s for %s".formatted(found, within, result.numbers()));
     }
 }

@@ -70,15 +70,30 @@ final class CallReader {
             return new Term.Known(known.get(), parts(call.getArguments()));
         }
         int place = reader.place(call, noted);
-        if (on instanceof IdentifierTree type && isType(type.getName().toString())) {
-            return new Term.Call(place, on + "." + name, null, parts(call.getArguments()));
+        Optional<String> type = type(on);
+        if (type.isPresent()) {
+            return new Term.Call(place, type.get() + "." + name, null, parts(call.getArguments()));
         }
         Term subject = reader.subject(on);
-        boolean unwraps = UNWRAPPING.contains(name) && call.getArguments().isEmpty();
+        // What orElseThrow would throw is no part of the value.
+        boolean bare = call.getArguments().isEmpty() || name.equals("orElseThrow");
+        boolean unwraps = UNWRAPPING.contains(name) && bare;
         return unwraps
                 ? new Term.Call(place, "", subject, List.of())
                 : new Term.Call(
                         place, SHORT.getOrDefault(name, name), subject, parts(call.getArguments()));
+    }
+
+    /** The type that a method is called on, without the package in which it is. */
+    private static Optional<String> type(ExpressionTree on) {
+        if (on instanceof IdentifierTree type && isType(type.getName().toString())) {
+            return Optional.of(type.getName().toString());
+        }
+        return on instanceof MemberSelectTree select
+                        && isType(select.getIdentifier().toString())
+                        && select.getExpression().toString().matches("[a-z.]+")
+                ? Optional.of(select.getIdentifier().toString())
+                : Optional.empty();
     }
 
     /** Whether a name is a type's, by the custom of writing it with a capital letter. */

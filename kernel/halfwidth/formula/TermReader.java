@@ -15,6 +15,7 @@ import com.sun.source.tree.MethodInvocationTree;
 import com.sun.source.tree.NewClassTree;
 import com.sun.source.tree.ParenthesizedTree;
 import com.sun.source.tree.StatementTree;
+import com.sun.source.tree.SwitchExpressionTree;
 import com.sun.source.tree.Tree;
 import com.sun.source.tree.TypeCastTree;
 import com.sun.source.tree.UnaryTree;
@@ -120,6 +121,10 @@ final class TermReader {
         }
         if (tree instanceof MemberSelectTree select) {
             String name = select.getIdentifier().toString();
+            if (name.equals("length")) {
+                int place = place(tree, noted);
+                return new Term.Call(place, name, subject(select.getExpression()), List.of());
+            }
             return select.getExpression().toString().equals("Math")
                     ? constant(name).orElseGet(() -> code(tree))
                     : new Term.Name(place(tree, noted), name);
@@ -134,6 +139,9 @@ final class TermReader {
         }
         if (tree instanceof LambdaExpressionTree lambda) {
             return rule(lambda);
+        }
+        if (tree instanceof SwitchExpressionTree cases) {
+            return new SwitchReader(this).read(cases);
         }
         return tree instanceof MemberReferenceTree reference
                 ? new Term.Code(reference.getName().toString())
@@ -272,6 +280,18 @@ final class TermReader {
         insert(begin(tree), "%s.at(" + place + ", ");
         insert(end(tree), ")");
         return place;
+    }
+
+    /** A place for whether a condition held that has no expression of its own in the text. */
+    int nextPlace() {
+        return page.nextPlace();
+    }
+
+    /** Makes of what follows an arrow a block that does something first. */
+    void precede(ExpressionTree gives, String does) {
+        insert(begin(gives), "{" + does + "yield ");
+        int semicolon = text.indexOf(';', (int) end(gives) - start);
+        insert(semicolon + 1 + start, "}");
     }
 
     private void insert(long at, String text) {
