@@ -79,6 +79,14 @@ class FormulaReaderTest {
     }
 
     @Test
+    void tellsOfWhichVariableAMethodIsHandedOn() {
+        assertEquals(
+                "sum(mapToDouble(rows, column.getDouble), abs, next)",
+                plain(
+                        "double x = rows.mapToDouble(column::getDouble).sum(Math::abs, this::next);"));
+    }
+
+    @Test
     void leavesASwitchThatDoesMoreAsItIs() {
         String statement =
                 "double x = switch (rule) { case 1 -> { f(); yield a; } default -> b; };";

@@ -111,10 +111,10 @@ record Fit(Object value, int steps) {
             return Stream.concat(optional.stream(), Stream.of(optional.stream()));
         }
         if (value instanceof OptionalDouble optional) {
-            return optional.stream().boxed().map(one -> one);
+            return Stream.concat(optional.stream().boxed(), Stream.of(optional.stream()));
         }
         if (value instanceof OptionalInt optional) {
-            return optional.stream().boxed().map(one -> one);
+            return Stream.concat(optional.stream().boxed(), Stream.of(optional.stream()));
         }
         if (value instanceof Collection<?> items) {
             return Stream.of(items.stream());

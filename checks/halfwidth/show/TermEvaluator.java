@@ -17,6 +17,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * Works out a formula as it is shown, from its terms alone: a number that is printed is read from
@@ -27,20 +28,20 @@ import java.util.function.Supplier;
 final class TermEvaluator {
     private final PageHere page;
     private final PageTypes types;
-    private final List<NumbersPut.Defined> defined;
+    private final Displayed shown;
     private final Printed.Place moved;
     private final int way;
-    private final Set<String> asTheyAre = new LinkedHashSet<>();
+    private final Set<String> handingOn = new LinkedHashSet<>();
+    private final Set<Method> asTheyAre = new LinkedHashSet<>();
 
     /**
-     * @param defined the page's methods whose formula is shown
      * @param moved the printed number to move by half a unit of its last digit; null for none
      * @param way 1 to move it up, -1 down
      */
-    TermEvaluator(PageHere page, List<NumbersPut.Defined> defined, Printed.Place moved, int way) {
+    TermEvaluator(PageHere page, Displayed shown, Printed.Place moved, int way) {
         this.page = page;
         this.types = new PageTypes(page);
-        this.defined = defined;
+        this.shown = shown;
         this.moved = moved;
         this.way = way;
     }
@@ -50,7 +51,20 @@ final class TermEvaluator {
         private static final long serialVersionUID = 1;
 
         NotSaid(String what) {
-            super(what);
+            super("not said: " + what);
+        }
+
+        NotSaid(String what, List<Object> of) {
+            this(what + of.stream().map(NotSaid::kind).toList());
+        }
+
+        private static String kind(Object value) {
+            if (value instanceof Fit.Unknown unknown) {
+                return "what " + unknown.name() + " is";
+            }
+            return value instanceof Fit.Callable
+                    ? "a rule"
+                    : value == null ? "nothing" : value.getClass().getSimpleName();
         }
     }
 
@@ -65,8 +79,13 @@ final class TermEvaluator {
         return of(term, Map.of());
     }
 
-    /** The page's methods that were called as they are, since no formula is shown for them. */
-    Set<String> asTheyAre() {
+    /** The page's methods that were gone through and only hand on to another. */
+    Set<String> handingOn() {
+        return handingOn;
+    }
+
+    /** The page's methods that were called as they are, since they have no formula. */
+    Set<Method> asTheyAre() {
         return asTheyAre;
     }
 
@@ -82,11 +101,15 @@ final class TermEvaluator {
             return named(name.name(), bound);
         }
         if (term instanceof Term.Element element) {
+            Object array = of(element.array(), bound);
+            if (array == null || !array.getClass().isArray()) {
+                throw new NotSaid("an element of", List.of(array));
+            }
             int index =
                     Fit.of(of(element.index(), bound), int.class)
                             .map(f -> (int) f.value())
                             .orElseThrow(() -> new NotSaid("which element"));
-            return Array.get(of(element.array(), bound), index);
+            return Array.get(array, index);
         }
         if (term instanceof Term.Call call) {
             return called(call, bound);
@@ -113,12 +136,17 @@ final class TermEvaluator {
         if (term instanceof Term.Rule rule) {
             return (Fit.Callable) arguments -> of(rule.gives(), with(bound, rule.of(), arguments));
         }
-        return text(((Term.Code) term).text());
+        return text(((Term.Code) term).text(), bound);
     }
 
-    private Object text(String text) {
+    private Object text(String text, Map<String, Object> bound) {
         if (text.startsWith("\"")) {
             return text.substring(1, text.length() - 1).translateEscapes();
+        }
+        int dot = text.lastIndexOf('.');
+        if (dot > 0) {
+            Object on = named(text.substring(0, dot), bound);
+            return (Fit.Callable) arguments -> on(on, text.substring(dot + 1), arguments);
         }
         return text.equals("null") ? null : (Fit.Callable) arguments -> handedOn(text, arguments);
     }
@@ -136,16 +164,17 @@ final class TermEvaluator {
         if (bound.containsKey(name)) {
             return bound.get(name);
         }
-        return page.values().containsKey(name) ? page.values().get(name) : new Fit.Unknown(name);
+        boolean known = page.values().containsKey(name) && !shown.of().contains(name);
+        return known
+                ? page.values().get(name)
+                : types.constant(name)
+                        .filter(Number.class::isInstance)
+                        .orElseGet(() -> new Fit.Unknown(name));
     }
 
     private double number(Term term, Map<String, Object> bound) {
         Object value = of(term, bound);
-        Object meant =
-                value instanceof Fit.Unknown unknown
-                        ? types.constant(unknown.name()).orElse(value)
-                        : value;
-        return Fit.number(meant).orElseThrow(() -> new NotSaid(meant + " as a number"));
+        return Fit.number(value).orElseThrow(() -> new NotSaid("a number", List.of(value)));
     }
 
     private boolean truth(Term term, Map<String, Object> bound) {
@@ -241,7 +270,7 @@ final class TermEvaluator {
         }
         return own(call.name(), arguments)
                 .or(() -> elsewhere(call.name(), arguments))
-                .orElseThrow(() -> new NotSaid(call.name() + arguments))
+                .orElseThrow(() -> new NotSaid(call.name(), arguments))
                 .value();
     }
 
@@ -254,13 +283,12 @@ final class TermEvaluator {
                     types.named(name.substring(0, dot))
                             .map(type -> PageTypes.staticMethods(type, name.substring(dot + 1)))
                             .orElse(List.of());
-        } else if (Character.isUpperCase(name.charAt(0))) {
+        } else {
             choice =
                     types.named(name)
-                            .map(type -> List.of(type.getDeclaredConstructors()))
-                            .orElse(List.of());
-        } else {
-            choice = types.importedMethods(name);
+                            .<List<? extends Executable>>map(
+                                    type -> List.of(type.getDeclaredConstructors()))
+                            .orElseGet(() -> types.importedMethods(name));
         }
         return Calls.call(choice, null, arguments);
     }
@@ -268,19 +296,32 @@ final class TermEvaluator {
     /** A method of the page, by the formula that is shown for it if there is one. */
     private Optional<Calls.Answer> own(String name, List<Object> arguments) {
         List<Method> methods = page.methods(name);
-        for (NumbersPut.Defined one : defined) {
-            Term.Call head = (Term.Call) one.head();
-            if (head.name().equals(name) && head.arguments().size() == arguments.size()) {
-                List<String> parameters =
-                        head.arguments().stream().map(term -> ((Term.Name) term).name()).toList();
-                List<Object> given = asAskedFor(methods, arguments);
-                return Optional.of(
-                        new Calls.Answer(of(one.formula(), with(Map.of(), parameters, given))));
-            }
+        Optional<NumbersPut.Defined> computes = defined(shown.methods(), name, arguments);
+        Optional<NumbersPut.Defined> handsOn = defined(shown.handingOn(), name, arguments);
+        Optional<NumbersPut.Defined> by = computes.or(() -> handsOn);
+        if (by.isPresent()) {
+            handsOn.ifPresent(one -> handingOn.add(name));
+            List<String> parameters =
+                    ((Term.Call) by.get().head())
+                            .arguments().stream().map(term -> ((Term.Name) term).name()).toList();
+            List<Object> given = asAskedFor(methods, arguments);
+            return Optional.of(
+                    new Calls.Answer(of(by.get().formula(), with(Map.of(), parameters, given))));
         }
         Optional<Calls.Answer> answer = Calls.call(methods, null, arguments);
-        answer.ifPresent(given -> asTheyAre.add(name));
+        answer.ifPresent(given -> asTheyAre.addAll(methods));
         return answer;
+    }
+
+    private static Optional<NumbersPut.Defined> defined(
+            List<NumbersPut.Defined> methods, String name, List<Object> arguments) {
+        return methods.stream()
+                .filter(
+                        one ->
+                                one.head() instanceof Term.Call head
+                                        && head.name().equals(name)
+                                        && head.arguments().size() == arguments.size())
+                .findFirst();
     }
 
     private static List<Object> asAskedFor(List<Method> methods, List<Object> arguments) {
@@ -303,11 +344,11 @@ final class TermEvaluator {
         return arguments;
     }
 
-    private Object on(Object on, String shown, List<Object> arguments) {
+    private Object on(Object on, String written, List<Object> arguments) {
         if (on instanceof Fit.Callable rule) {
             return rule.call(arguments);
         }
-        String name = shown.equals("u") && arguments.isEmpty() ? "standardUncertainty" : shown;
+        String name = written.equals("u") && arguments.isEmpty() ? "standardUncertainty" : written;
         if (on instanceof Fit.Unknown constant) {
             Object value =
                     types.constant(constant.name())
@@ -325,12 +366,29 @@ final class TermEvaluator {
                                         .map(one -> onItself(one, name, arguments))
                                         .flatMap(Optional::stream)
                                         .findFirst())
-                .orElseThrow(() -> new NotSaid(name + " of " + on.getClass() + arguments))
+                .orElseThrow(
+                        () -> new NotSaid(name + " of " + on.getClass().getSimpleName(), arguments))
                 .value();
     }
 
     private static Optional<Calls.Answer> onItself(Object on, String name, List<Object> arguments) {
-        return Calls.call(Calls.methodsOf(on, name), on, arguments);
+        Class<?> many = on instanceof Stream ? Stream.class : Optional.class;
+        List<Object> given =
+                name.equals("flatMap")
+                        ? arguments.stream().map(one -> giving(many, one)).toList()
+                        : arguments;
+        return Calls.call(Calls.methodsOf(on, name), on, given);
+    }
+
+    /** A rule whose value is made what is asked of it, since its type does not say so. */
+    private static Object giving(Class<?> type, Object rule) {
+        return rule instanceof Fit.Callable callable
+                ? (Fit.Callable)
+                        arguments ->
+                                Fit.of(callable.call(arguments), type)
+                                        .orElseThrow(() -> new NotSaid("a rule as " + type))
+                                        .value()
+                : rule;
     }
 
     /** What a call that only unwraps gives: a formula leaves its name out. */
@@ -351,7 +409,7 @@ final class TermEvaluator {
         }
         return answer.or(() -> Calls.call(types.importedMethods(name), null, arguments))
                 .or(() -> Calls.call(types.handedOn(name), null, arguments))
-                .orElseThrow(() -> new NotSaid(name + " of " + arguments))
+                .orElseThrow(() -> new NotSaid(name, arguments))
                 .value();
     }
 }

@@ -1,14 +1,10 @@
 package halfwidth.show;
 
 import halfwidth.engine.PageHere;
-import halfwidth.formula.PlainFormula;
-import halfwidth.formula.Term;
-import halfwidth.formula.Terms;
 import halfwidth.localizer.uncertainty.Estimate;
 import halfwidth.run.Shown;
+import java.lang.reflect.Method;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,33 +15,12 @@ import java.util.Set;
  * A result that was worked out again from what is shown for it.
  *
  * @param same whether the same comes of it, within the digits printed
- * @param asTheyAre the page's methods that were called as they are, no formula being shown for them
+ * @param handingOn the page's methods on the way that only hand on to another, and so are shown
+ *     without a formula
+ * @param asTheyAre the page's methods that were called as they are, since they have no formula
  * @param found what came of it, and how far the digits that are not printed may move it
  */
-record WorkedAgain(boolean same, Set<String> asTheyAre, String found) {
-    /** What is shown of a number. */
-    record Display(
-            Term formula, Optional<Term> numbers, List<NumbersPut.Defined> methods, Shown value) {
-        static Optional<Display> of(WorkedStep step) {
-            return step.formula()
-                    .map(term -> new Display(term, step.numbers(), step.methods(), step.value()));
-        }
-
-        private Term last() {
-            return numbers.orElse(formula);
-        }
-
-        /** The literals that stand where a value was put in; those of the formula are exact. */
-        private List<Term.Literal> putIn() {
-            Set<Term> written = Collections.newSetFromMap(new IdentityHashMap<>());
-            Terms.all(formula).forEach(written::add);
-            return Terms.all(last())
-                    .filter(term -> term instanceof Term.Literal && !written.contains(term))
-                    .map(Term.Literal.class::cast)
-                    .toList();
-        }
-    }
-
+record WorkedAgain(boolean same, Set<String> handingOn, Set<Method> asTheyAre, String found) {
     /** One number, or a value with its uncertainty; empty for nothing. */
     private record Quantity(List<Double> numbers) {
         static Quantity of(Object value) {
@@ -85,16 +60,17 @@ record WorkedAgain(boolean same, Set<String> asTheyAre, String found) {
      *
      * @return empty if there is more in it than every reader knows
      */
-    static Optional<WorkedAgain> byText(Display display) {
+    static Optional<WorkedAgain> byText(Displayed display) {
         Quantity result = Quantity.of(display.value());
         try {
             List<SecondEvaluator.Worked> worked =
-                    SecondEvaluator.of(PlainFormula.of(display.last()), display.methods());
+                    SecondEvaluator.of(display.text(), display.methods());
             return Optional.of(
                     verdict(
                             worked.stream().map(SecondEvaluator.Worked::value).toList(),
                             worked.stream().map(SecondEvaluator.Worked::within).toList(),
                             result,
+                            Set.of(),
                             Set.of()));
         } catch (IllegalArgumentException more) {
             return Optional.empty();
@@ -107,8 +83,8 @@ record WorkedAgain(boolean same, Set<String> asTheyAre, String found) {
      * @throws TermEvaluator.NotSaid if what is shown does not suffice
      * @throws IllegalArgumentException if a call refuses its arguments
      */
-    static WorkedAgain byTerms(PageHere page, Display display) {
-        TermEvaluator first = new TermEvaluator(page, display.methods(), null, 0);
+    static WorkedAgain byTerms(PageHere page, Displayed display) {
+        TermEvaluator first = new TermEvaluator(page, display, null, 0);
         Quantity value = Quantity.of(first.of(display.last()));
         double[] within = new double[value.numbers().size()];
         for (Printed.Place place : Printed.places(display.putIn())) {
@@ -122,15 +98,20 @@ record WorkedAgain(boolean same, Set<String> asTheyAre, String found) {
         for (double one : within) {
             all.add(one);
         }
-        return verdict(value.numbers(), all, Quantity.of(display.value()), first.asTheyAre());
+        return verdict(
+                value.numbers(),
+                all,
+                Quantity.of(display.value()),
+                first.handingOn(),
+                first.asTheyAre());
     }
 
     /** How far each number of the value is moved; not at all where that is refused. */
     private static double[] moved(
-            PageHere page, Display display, Printed.Place place, int way, Quantity value) {
+            PageHere page, Displayed display, Printed.Place place, int way, Quantity value) {
         double[] apart = new double[value.numbers().size()];
         try {
-            TermEvaluator evaluator = new TermEvaluator(page, display.methods(), place, way);
+            TermEvaluator evaluator = new TermEvaluator(page, display, place, way);
             List<Double> moved = Quantity.of(evaluator.of(display.last())).numbers();
             for (int i = 0; i < apart.length && moved.size() == apart.length; i++) {
                 double far = Math.abs(moved.get(i) - value.numbers().get(i));
@@ -143,7 +124,11 @@ record WorkedAgain(boolean same, Set<String> asTheyAre, String found) {
     }
 
     private static WorkedAgain verdict(
-            List<Double> found, List<Double> within, Quantity result, Set<String> asTheyAre) {
+            List<Double> found,
+            List<Double> within,
+            Quantity result,
+            Set<String> handingOn,
+            Set<Method> asTheyAre) {
         boolean same = found.size() == result.numbers().size();
         for (int i = 0; same && i < found.size(); i++) {
             double shown = result.numbers().get(i);
@@ -151,6 +136,9 @@ record WorkedAgain(boolean same, Set<String> asTheyAre, String found) {
             same = Math.abs(found.get(i) - shown) <= allowed;
         }
         return new WorkedAgain(
-                same, asTheyAre, "%s within %s for %s".formatted(found, within, result.numbers()));
+                same,
+                handingOn,
+                asTheyAre,
+                "%s within %s for %s".formatted(found, within, result.numbers()));
     }
 }

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.engine.PageHere;
-import halfwidth.formula.PlainFormula;
-import halfwidth.formula.Term;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
@@ -20,8 +18,6 @@ import halfwidth.run.Workshop;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -105,92 +101,64 @@ class WorkedPagesTest {
     }
 
     @Test
-    void theNumbersShownGiveTheResultShown() {
-        int byText = 0;
-        int byTerms = 0;
-        List<String> asTheyAre = new ArrayList<>();
-        List<String> not = new ArrayList<>();
+    void theNumbersShownGiveTheResultShownForEveryStep() {
+        Tally tally = new Tally();
+        STEPS.forEach(one -> tally.add(one.words(), one.here(), Displayed.of(one.step())));
+        tally.print("steps");
+        assertEquals("", tally.wrong());
+        assertEquals("", tally.not());
+    }
+
+    @Test
+    void theConditionsShownWereMetAsSaid() {
+        int conditions = 0;
         List<String> wrong = new ArrayList<>();
         for (OnPage one : STEPS) {
-            Optional<WorkedAgain.Display> display = WorkedAgain.Display.of(one.step());
-            Optional<WorkedAgain> text = display.flatMap(WorkedAgain::byText);
-            text.filter(again -> !again.same())
-                    .ifPresent(again -> wrong.add(one.words() + "\n    text: " + again.found()));
-            byText += text.isPresent() ? 1 : 0;
-            if (display.isEmpty()) {
-                not.add(one.words() + "\n    has no formula");
-                continue;
-            }
-            try {
-                WorkedAgain again = WorkedAgain.byTerms(one.here(), display.get());
-                if (!again.same()) {
-                    wrong.add(one.words() + "\n    terms: " + again.found());
+            for (NumbersPut.Branch branch : one.step().branches()) {
+                Displayed shown = Displayed.of(one.step()).orElseThrow();
+                TermEvaluator evaluator = new TermEvaluator(one.here(), shown, null, 0);
+                conditions++;
+                if (!evaluator.of(branch.numbers()).equals(branch.held())) {
+                    wrong.add(one.words() + "\n    " + branch.words());
                 }
-                if (text.isEmpty() && !again.asTheyAre().isEmpty()) {
-                    asTheyAre.add(one.words() + "\n    " + again.asTheyAre());
-                } else if (text.isEmpty()) {
-                    byTerms++;
-                }
-            } catch (RuntimeException why) {
-                not.add(one.words() + "\n    " + why);
             }
         }
-        System.out.printf(
-                "%s steps: %s by text, %s by terms, %s with undisplayed method, not %s; wrong %s%n",
-                STEPS.size(), byText, byTerms, asTheyAre.size(), not.size(), wrong.size());
-        asTheyAre.forEach(s -> System.out.println("ASIS " + s));
-        not.forEach(s -> System.out.println("NOT " + s));
+        System.out.printf("%s conditions found as said%n", conditions - wrong.size());
         assertEquals("", String.join("\n", wrong));
+        assertTrue(conditions > 30, conditions + " conditions");
     }
 
     @Test
     void theNumbersShownForARowGiveItsResult() {
-        int again = 0;
-        int all = 0;
-        List<String> wrong = new ArrayList<>();
+        Tally tally = new Tally();
         for (RowsOnPage one : ROWS) {
             for (WorkedRows.OneRow row : one.rows().shown()) {
                 for (WorkedRows.Came came : row.numbers()) {
-                    Optional<Boolean> same = came.numbers().flatMap(n -> same(n, came.value()));
-                    all++;
-                    again += same.isPresent() ? 1 : 0;
-                    same.filter(agrees -> !agrees)
-                            .ifPresent(no -> wrong.add(row.label() + " of " + one.words()));
+                    tally.add(
+                            row.label() + " of " + one.words(),
+                            one.here(),
+                            Displayed.of(one.rows(), came));
                 }
             }
         }
-        System.out.printf(
-                "%s of %s numbers of rows worked out again, of %s rules and loops%n",
-                again, all, ROWS.size());
-        assertEquals("", String.join("\n", wrong));
-        assertTrue(again > 100, again + " worked out again");
+        tally.print("numbers of rows");
+        assertEquals("", tally.wrong());
+        assertTrue(tally.again() > 300, tally.again() + " worked out again");
     }
 
-    /**
-     * Whether a formula with numbers gives a result within the digits printed; empty where it holds
-     * a call of a method, whose value stands as it is.
-     */
-    private static Optional<Boolean> same(Term numbers, Shown value) {
-        OptionalDouble result = number(value);
-        if (result.isEmpty()) {
-            return Optional.empty();
+    @Test
+    void aFormulaThatIsWrongInOnePlaceDoesNotGiveTheResult() {
+        Noticed noticed = new Noticed();
+        for (OnPage one : STEPS) {
+            List<WorkedStep> ofPage =
+                    STEPS.stream()
+                            .filter(other -> other.page().equals(one.page()))
+                            .map(OnPage::step)
+                            .toList();
+            Displayed.of(one.step())
+                    .ifPresent(shown -> noticed.add(one.words(), one.here(), shown, ofPage));
         }
-        try {
-            SecondEvaluator.Worked worked = SecondEvaluator.of(PlainFormula.of(numbers));
-            double apart = Math.abs(worked.value() - result.getAsDouble());
-            double digits = SecondEvaluator.halfUnit(result.getAsDouble());
-            return Optional.of(apart <= 1.01 * worked.within() + digits + 1e-12);
-        } catch (IllegalArgumentException call) {
-            return Optional.empty();
-        }
-    }
-
-    private static OptionalDouble number(Shown value) {
-        if (value instanceof Shown.Real real) {
-            return OptionalDouble.of(real.value());
-        }
-        return value instanceof Shown.Whole whole
-                ? OptionalDouble.of(whole.value())
-                : OptionalDouble.empty();
+        noticed.print();
+        assertEquals("", noticed.seldom());
     }
 }

@@ -143,9 +143,14 @@ final class TermReader {
         if (tree instanceof SwitchExpressionTree cases) {
             return new SwitchReader(this).read(cases);
         }
-        return tree instanceof MemberReferenceTree reference
-                ? new Term.Code(reference.getName().toString())
-                : code(tree);
+        return tree instanceof MemberReferenceTree reference ? handedOn(reference) : code(tree);
+    }
+
+    /** A method that is handed on, with the variable that it is a method of. */
+    private static Term handedOn(MemberReferenceTree reference) {
+        String of = reference.getQualifierExpression().toString();
+        boolean variable = of.matches("[a-z]\\w*") && !of.equals("this");
+        return new Term.Code((variable ? of + "." : "") + reference.getName());
     }
 
     private static Optional<Term> constant(String name) {

@@ -1,0 +1,104 @@
+package halfwidth.show;
+
+import halfwidth.formula.Formula;
+import halfwidth.formula.PlainFormula;
+import halfwidth.formula.Term;
+import halfwidth.formula.Terms;
+import halfwidth.run.Shown;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What a reviewer sees of a number.
+ *
+ * @param formula with names
+ * @param last what stands before the result: the formula with numbers, where any were put in
+ * @param methods the page's methods whose formula is shown
+ * @param handingOn the page's methods that the formula rests on and that only hand on to another
+ * @param of the names that stand for a row, which differ from row to row
+ * @param value what it came to
+ */
+record Displayed(
+        Term formula,
+        Term last,
+        List<NumbersPut.Defined> methods,
+        List<NumbersPut.Defined> handingOn,
+        List<String> of,
+        Shown value) {
+
+    /** What is shown of a step; empty if it has no formula. */
+    static Optional<Displayed> of(WorkedStep step) {
+        return step.formula()
+                .map(
+                        formula ->
+                                new Displayed(
+                                        formula,
+                                        step.numbers().orElse(formula),
+                                        step.methods(),
+                                        handingOn(step.worked().methods()),
+                                        List.of(),
+                                        step.value()));
+    }
+
+    /** What is shown of a number in a row; empty if it has no formula. */
+    static Optional<Displayed> of(WorkedRows rows, WorkedRows.Came came) {
+        List<Formula> methods = rows.rows().methods();
+        return rows.formulas().stream()
+                .filter(part -> part.name().equals(came.name()) && part.complete())
+                .map(
+                        part ->
+                                new Displayed(
+                                        part.formula(),
+                                        came.numbers().orElse(part.formula()),
+                                        new NumbersPut(Map.of()).methods(methods),
+                                        handingOn(methods),
+                                        rows.rows().each().of(),
+                                        came.value()))
+                .findFirst();
+    }
+
+    private static List<NumbersPut.Defined> handingOn(List<Formula> methods) {
+        return methods.stream()
+                .filter(method -> method.complete() && !Terms.computes(method.term()))
+                .map(
+                        method ->
+                                new NumbersPut.Defined(
+                                        new Term.Call(
+                                                Term.NO_PLACE,
+                                                method.name(),
+                                                null,
+                                                method.parameters().stream()
+                                                        .<Term>map(
+                                                                name ->
+                                                                        new Term.Name(
+                                                                                Term.NO_PLACE,
+                                                                                name))
+                                                        .toList()),
+                                        method.term(),
+                                        Optional.empty()))
+                .toList();
+    }
+
+    /** The same with another formula. */
+    Displayed with(Term altered) {
+        return new Displayed(formula, altered, methods, handingOn, of, value);
+    }
+
+    String text() {
+        return PlainFormula.of(last);
+    }
+
+    /** The literals that stand where a value was put in; those of the formula are exact. */
+    List<Term.Literal> putIn() {
+        Set<Term> written = Collections.newSetFromMap(new IdentityHashMap<>());
+        Terms.all(formula).forEach(written::add);
+        return Terms.all(last)
+                .filter(term -> term instanceof Term.Literal && !written.contains(term))
+                .map(Term.Literal.class::cast)
+                .toList();
+    }
+}
