@@ -87,6 +87,29 @@ class FormulaReaderTest {
     }
 
     @Test
+    void putsAMethodsOwnVariablesInFull() {
+        assertEquals(
+                "0 if a^2 + b^2 = 0, else a/(a^2 + b^2)",
+                plain(
+                        """
+                        double share(double a, double b) {
+                            if (a < 0) {
+                                throw new IllegalArgumentException("below 0");
+                            }
+                            double squares = pow(a, 2) + pow(b, 2);
+                            return squares == 0 ? 0 : a / squares;
+                        }"""));
+    }
+
+    @Test
+    void leavesAMethodThatReturnsFromSeveralPlacesInJava() {
+        assertTrue(
+                read("double f(double a) { if (a < 0) { return 0; } return a; }")
+                        .formula()
+                        .isEmpty());
+    }
+
+    @Test
     void leavesASwitchThatDoesMoreAsItIs() {
         String statement =
                 "double x = switch (rule) { case 1 -> { f(); yield a; } default -> b; };";

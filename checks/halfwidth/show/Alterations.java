@@ -3,6 +3,7 @@ package halfwidth.show;
 import halfwidth.formula.Function;
 import halfwidth.formula.Operation;
 import halfwidth.formula.Term;
+import halfwidth.formula.Terms;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -10,7 +11,6 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /** Formulas that are wrong in one place, as a display might be. */
 final class Alterations {
@@ -72,12 +72,12 @@ final class Alterations {
     /** A formula with each thing in turn that can be wrong in it. */
     List<Altered> of(Term term) {
         List<Altered> altered = new ArrayList<>(here(term));
-        List<Term> parts = parts(term);
+        List<Term> parts = Terms.parts(term);
         for (int i = 0; i < parts.size(); i++) {
             for (Altered part : of(parts.get(i))) {
                 List<Term> changed = new ArrayList<>(parts);
                 changed.set(i, part.term());
-                altered.add(new Altered(part.kind(), with(term, changed)));
+                altered.add(new Altered(part.kind(), Terms.with(term, changed)));
             }
         }
         return altered;
@@ -164,53 +164,5 @@ final class Alterations {
 
     private static Term.Call with(Term.Call call, String name, List<Term> arguments) {
         return new Term.Call(call.place(), name, call.subject(), arguments);
-    }
-
-    private static List<Term> parts(Term term) {
-        if (term instanceof Term.Binary binary) {
-            return List.of(binary.left(), binary.right());
-        }
-        if (term instanceof Term.Negative negative) {
-            return List.of(negative.of());
-        }
-        if (term instanceof Term.Known known) {
-            return known.arguments();
-        }
-        if (term instanceof Term.Element element) {
-            return List.of(element.array(), element.index());
-        }
-        if (term instanceof Term.Rule rule) {
-            return List.of(rule.gives());
-        }
-        if (term instanceof Term.Call call) {
-            return Stream.concat(Stream.ofNullable(call.subject()), call.arguments().stream())
-                    .toList();
-        }
-        return List.of();
-    }
-
-    private static Term with(Term term, List<Term> parts) {
-        if (term instanceof Term.Binary binary) {
-            return new Term.Binary(binary.operation(), parts.get(0), parts.get(1));
-        }
-        if (term instanceof Term.Negative) {
-            return new Term.Negative(parts.get(0));
-        }
-        if (term instanceof Term.Known known) {
-            return new Term.Known(known.function(), parts);
-        }
-        if (term instanceof Term.Element element) {
-            return new Term.Element(element.place(), parts.get(0), parts.get(1));
-        }
-        if (term instanceof Term.Rule rule) {
-            return new Term.Rule(rule.of(), parts.get(0));
-        }
-        Term.Call call = (Term.Call) term;
-        int on = call.subject() == null ? 0 : 1;
-        return new Term.Call(
-                call.place(),
-                call.name(),
-                on == 0 ? null : parts.get(0),
-                parts.subList(on, parts.size()));
     }
 }

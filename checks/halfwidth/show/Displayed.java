@@ -6,6 +6,7 @@ import halfwidth.formula.Term;
 import halfwidth.formula.Terms;
 import halfwidth.run.Shown;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,20 +46,34 @@ record Displayed(
     }
 
     /** What is shown of a number in a row; empty if it has no formula. */
-    static Optional<Displayed> of(WorkedRows rows, WorkedRows.Came came) {
+    static Optional<Displayed> of(WorkedRows rows, WorkedRows.OneRow row, WorkedRows.Came came) {
         List<Formula> methods = rows.rows().methods();
+        Map<String, Term> before = new HashMap<>();
+        for (WorkedRows.Came one : row.numbers().subList(0, row.numbers().indexOf(came))) {
+            before.put(one.name(), new Term.Literal(Values.words(one.value())));
+        }
         return rows.formulas().stream()
                 .filter(part -> part.name().equals(came.name()) && part.complete())
                 .map(
                         part ->
                                 new Displayed(
                                         part.formula(),
-                                        came.numbers().orElse(part.formula()),
+                                        put(came.numbers().orElse(part.formula()), before),
                                         new NumbersPut(Map.of()).methods(methods),
                                         handingOn(methods),
                                         rows.rows().each().of(),
                                         came.value()))
                 .findFirst();
+    }
+
+    /** What the same row shows above for a name. */
+    private static Term put(Term term, Map<String, Term> before) {
+        if (term instanceof Term.Name name && before.containsKey(name.name())) {
+            return before.get(name.name());
+        }
+        List<Term> parts = Terms.parts(term);
+        List<Term> changed = parts.stream().map(part -> put(part, before)).toList();
+        return changed.equals(parts) ? term : Terms.with(term, changed);
     }
 
     private static List<NumbersPut.Defined> handingOn(List<Formula> methods) {

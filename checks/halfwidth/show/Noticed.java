@@ -21,6 +21,7 @@ final class Noticed {
         private int byText;
         private int noticedByText;
         private int noticedByTerms;
+        private int refused;
         private final List<String> unnoticed = new ArrayList<>();
     }
 
@@ -54,18 +55,14 @@ final class Noticed {
                             count.byText++;
                             count.noticedByText += again.same() ? 0 : 1;
                         });
-        if (noticedByTerms(page, wrong)) {
-            count.noticedByTerms++;
-        } else {
-            count.unnoticed.add(words + "\n    as " + wrong.text());
-        }
-    }
-
-    private static boolean noticedByTerms(PageHere page, Displayed wrong) {
         try {
-            return !WorkedAgain.byTerms(page, wrong).same();
+            if (WorkedAgain.byTerms(page, wrong).same()) {
+                count.unnoticed.add(words + "\n    as " + wrong.text());
+            } else {
+                count.noticedByTerms++;
+            }
         } catch (RuntimeException refused) {
-            return true; // what cannot be worked out does not pass, either
+            count.refused++; // what cannot be worked out does not pass, either
         }
     }
 
@@ -110,15 +107,21 @@ final class Noticed {
                 : "";
     }
 
+    int made() {
+        return counts.values().stream().mapToInt(count -> count.made).sum();
+    }
+
     void print() {
-        System.out.printf("%-72s %6s %15s %15s%n", "wrong", "made", "noticed: terms", "text");
+        System.out.printf(
+                "%-68s %5s %9s %8s %14s%n", "wrong", "made", "by terms", "refused", "by text");
         counts.forEach(
                 (kind, count) ->
                         System.out.printf(
-                                "%-72s %6s %15s %15s%n",
+                                "%-68s %5s %9s %8s %14s%n",
                                 kind.words,
                                 count.made,
                                 count.noticedByTerms,
+                                count.refused,
                                 count.noticedByText + " of " + count.byText));
         counts.forEach(
                 (kind, count) ->

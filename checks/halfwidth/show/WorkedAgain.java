@@ -40,7 +40,7 @@ record WorkedAgain(boolean same, Set<String> handingOn, Set<Method> asTheyAre, S
                                     .orElseThrow(
                                             () ->
                                                     new TermEvaluator.NotSaid(
-                                                            one + " is no number"))));
+                                                            "a number", List.of(one)))));
         }
 
         static Quantity of(Shown value) {

@@ -137,13 +137,13 @@ class WorkedPagesTest {
                     tally.add(
                             row.label() + " of " + one.words(),
                             one.here(),
-                            Displayed.of(one.rows(), came));
+                            Displayed.of(one.rows(), row, came));
                 }
             }
         }
         tally.print("numbers of rows");
         assertEquals("", tally.wrong());
-        assertTrue(tally.again() > 300, tally.again() + " worked out again");
+        assertTrue(tally.again() > 450, tally.again() + " worked out again");
     }
 
     @Test
@@ -160,5 +160,6 @@ class WorkedPagesTest {
         }
         noticed.print();
         assertEquals("", noticed.seldom());
+        assertTrue(noticed.made() > 3000, noticed.made() + " wrong formulas");
     }
 }
