@@ -37,10 +37,7 @@ record WorkedAgain(boolean same, Set<String> handingOn, Set<Method> asTheyAre, S
             return new Quantity(
                     List.of(
                             Fit.number(one)
-                                    .orElseThrow(
-                                            () ->
-                                                    new TermEvaluator.NotSaid(
-                                                            "a number", List.of(one)))));
+                                    .orElseThrow(() -> new NotSaid("a number", List.of(one)))));
         }
 
         static Quantity of(Shown value) {
@@ -80,7 +77,7 @@ record WorkedAgain(boolean same, Set<String> handingOn, Set<Method> asTheyAre, S
     /**
      * Reads the formula's terms.
      *
-     * @throws TermEvaluator.NotSaid if what is shown does not suffice
+     * @throws NotSaid if what is shown does not suffice
      * @throws IllegalArgumentException if a call refuses its arguments
      */
     static WorkedAgain byTerms(PageHere page, Displayed display) {
@@ -102,8 +99,8 @@ record WorkedAgain(boolean same, Set<String> handingOn, Set<Method> asTheyAre, S
                 value.numbers(),
                 all,
                 Quantity.of(display.value()),
-                first.handingOn(),
-                first.asTheyAre());
+                first.calls().handingOn(),
+                first.calls().asTheyAre());
     }
 
     /** How far each number of the value is moved; not at all where that is refused. */

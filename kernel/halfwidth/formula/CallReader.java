@@ -2,6 +2,7 @@ package halfwidth.formula;
 
 import com.sun.source.tree.ExpressionTree;
 import com.sun.source.tree.IdentifierTree;
+import com.sun.source.tree.MemberReferenceTree;
 import com.sun.source.tree.MemberSelectTree;
 import com.sun.source.tree.MethodInvocationTree;
 import com.sun.source.tree.NewClassTree;
@@ -109,5 +110,12 @@ final class CallReader {
         // The type of an expression with <> follows from where it stands.
         boolean noted = tree.getKind() != Tree.Kind.NEW_CLASS;
         return noted ? reader.part(tree) : reader.subject(tree);
+    }
+
+    /** A method that is handed on, with the variable that it is a method of. */
+    static Term handedOn(MemberReferenceTree reference) {
+        String of = reference.getQualifierExpression().toString();
+        boolean variable = of.matches("[a-z]\\w*") && !of.equals("this");
+        return new Term.Code((variable ? of + "." : "") + reference.getName());
     }
 }

@@ -21,8 +21,6 @@ import com.sun.source.tree.TypeCastTree;
 import com.sun.source.tree.UnaryTree;
 import com.sun.source.util.TreeScanner;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,18 +44,11 @@ final class TermReader {
                     Map.entry(Tree.Kind.DIVIDE, Operation.OVER),
                     Map.entry(Tree.Kind.REMAINDER, Operation.REMAINDER));
 
-    /**
-     * A text to put in; what belongs outside comes first where two begin together.
-     *
-     * @param row whether it serves rows
-     */
-    private record Insertion(long at, String text, boolean row) {}
-
     private final JavaText.Parsed parsed;
     private final String text;
     private final int start;
     private final FormulaReader page;
-    private final List<Insertion> insertions = new ArrayList<>();
+    private final Insertions insertions;
     private final List<EachRow> rows = new ArrayList<>();
     private final CallReader calls = new CallReader(this);
 
@@ -71,6 +62,7 @@ final class TermReader {
         this.parsed = parsed;
         this.text = text;
         this.start = start;
+        this.insertions = new Insertions(text, start);
         this.page = page;
     }
 
@@ -143,14 +135,9 @@ final class TermReader {
         if (tree instanceof SwitchExpressionTree cases) {
             return new SwitchReader(this).read(cases);
         }
-        return tree instanceof MemberReferenceTree reference ? handedOn(reference) : code(tree);
-    }
-
-    /** A method that is handed on, with the variable that it is a method of. */
-    private static Term handedOn(MemberReferenceTree reference) {
-        String of = reference.getQualifierExpression().toString();
-        boolean variable = of.matches("[a-z]\\w*") && !of.equals("this");
-        return new Term.Code((variable ? of + "." : "") + reference.getName());
+        return tree instanceof MemberReferenceTree reference
+                ? CallReader.handedOn(reference)
+                : code(tree);
     }
 
     private static Optional<Term> constant(String name) {
@@ -300,7 +287,7 @@ final class TermReader {
     }
 
     private void insert(long at, String text) {
-        insertions.add(new Insertion(at, text, within > 0));
+        insertions.add(at, text, within > 0);
     }
 
     boolean isOwnMethod(String name) {
@@ -314,16 +301,6 @@ final class TermReader {
      * @param withRows whether to note what is computed row by row
      */
     String noting(String notes, boolean withRows) {
-        StringBuilder noting = new StringBuilder(text);
-        // From the end, so that what is not yet reached stays where it was. Sorting is stable, and
-        // the outer part was noted first: put in last, it comes to stand before the inner one.
-        List<Insertion> backwards = new ArrayList<>(insertions);
-        Collections.reverse(backwards);
-        backwards.removeIf(one -> one.row() && !withRows);
-        backwards.sort(Comparator.comparingLong(Insertion::at).reversed());
-        for (Insertion one : backwards) {
-            noting.insert((int) one.at() - start, one.text().formatted(notes));
-        }
-        return noting.toString();
+        return insertions.made(notes, withRows);
     }
 }
