@@ -23,6 +23,7 @@ class FormulaReaderTest {
         assertEquals("a − (b − c)", plain("double x = a - (b - c);"));
         assertEquals("a/(b·c)", plain("double x = a / (b * c);"));
         assertEquals("(−a)^2", plain("double x = pow(-a, 2);"));
+        assertEquals("a if (b ≤ 2) = c, else d", plain("double x = b <= 2 == c ? a : d;"));
     }
 
     @Test

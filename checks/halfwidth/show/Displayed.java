@@ -5,6 +5,7 @@ import halfwidth.formula.PlainFormula;
 import halfwidth.formula.Term;
 import halfwidth.formula.Terms;
 import halfwidth.run.Shown;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -96,6 +97,68 @@ record Displayed(
                                         method.term(),
                                         Optional.empty()))
                 .toList();
+    }
+
+    /**
+     * What is shown of a page's method that a step calls once, with the value that is shown for it.
+     *
+     * @return empty if the method is called more than once or by another, or its numbers or its
+     *     value are not shown
+     */
+    static Optional<Displayed> of(WorkedStep step, NumbersPut.Defined method) {
+        Displayed whole = of(step).orElseThrow();
+        String name = ((Term.Call) method.head()).name();
+        List<Optional<Shown>> values = new ArrayList<>();
+        gather(name, whole.formula(), whole.last(), Optional.of(step.value()), values);
+        boolean byOthers =
+                step.methods().stream()
+                        .flatMap(one -> Terms.all(one.formula()))
+                        .anyMatch(term -> isCall(term, name));
+        return values.size() == 1 && !byOthers && method.numbers().isPresent()
+                ? values.get(0)
+                        .map(
+                                value ->
+                                        new Displayed(
+                                                method.formula(),
+                                                method.numbers().get(),
+                                                whole.methods(),
+                                                whole.handingOn(),
+                                                parameters(method),
+                                                value))
+                : Optional.empty();
+    }
+
+    private static List<String> parameters(NumbersPut.Defined method) {
+        return ((Term.Call) method.head())
+                .arguments().stream().map(term -> ((Term.Name) term).name()).toList();
+    }
+
+    private static boolean isCall(Term term, String name) {
+        return term instanceof Term.Call call && call.subject() == null && call.name().equals(name);
+    }
+
+    /** Goes through a formula and the same with numbers side by side. */
+    private static void gather(
+            String name,
+            Term formula,
+            Term last,
+            Optional<Shown> value,
+            List<Optional<Shown>> values) {
+        if (isCall(formula, name)) {
+            boolean number =
+                    last instanceof Term.Literal one && Printed.value(one) instanceof Double;
+            values.add(
+                    number
+                            ? Optional.of(
+                                    new Shown.Real((Double) Printed.value((Term.Literal) last)))
+                            : value);
+        }
+        List<Term> parts = Terms.parts(formula);
+        List<Term> numbers = Terms.parts(last);
+        for (int i = 0; i < parts.size(); i++) {
+            Term beside = numbers.size() == parts.size() ? numbers.get(i) : parts.get(i);
+            gather(name, parts.get(i), beside, Optional.empty(), values);
+        }
     }
 
     /** The same with another formula. */

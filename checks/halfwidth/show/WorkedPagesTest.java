@@ -18,6 +18,7 @@ import halfwidth.run.Workshop;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -111,6 +112,25 @@ class WorkedPagesTest {
         assertEquals("", tally.wrong());
         assertEquals("", tally.not());
         assertTrue(tally.byMethods() <= FEW, tally.byMethods() + " rest on what is not shown");
+    }
+
+    @Test
+    void theNumbersShownForAMethodGiveItsValue() {
+        Tally tally = new Tally();
+        for (OnPage one : STEPS) {
+            for (NumbersPut.Defined method : one.step().methods()) {
+                Displayed.of(one.step(), method)
+                        .ifPresent(
+                                shown ->
+                                        tally.add(
+                                                one.words() + "\n    " + shown.text(),
+                                                one.here(),
+                                                Optional.of(shown)));
+            }
+        }
+        tally.print("methods called once");
+        assertEquals("", tally.wrong());
+        assertTrue(tally.again() > 30, tally.again() + " worked out again");
     }
 
     @Test
