@@ -23,6 +23,7 @@ class FormulaReaderTest {
         assertEquals("a − (b − c)", plain("double x = a - (b - c);"));
         assertEquals("a/(b·c)", plain("double x = a / (b * c);"));
         assertEquals("(−a)^2", plain("double x = pow(-a, 2);"));
+        assertEquals("a if (b ≤ 2) = c, else d", plain("double x = b <= 2 == c ? a : d;"));
     }
 
     @Test
@@ -50,6 +51,79 @@ class FormulaReaderTest {
         Term numbers = PutIn.numbers(term, place -> Optional.ofNullable(noted.get(place)));
 
         assertEquals("(−3.5)/4", PlainFormula.of(numbers));
+    }
+
+    @Test
+    void readsACaseOfASwitchAsAChoiceAndNotesWhichItWas() {
+        String statement =
+                """
+                double x = switch (rule) {
+                    case "one", "two" -> a;
+                    case THREE -> b;
+                    default -> c.orElseThrow(() -> new IllegalStateException("no " + c));
+                };""";
+        FormulaReader.Reading reading = read(statement);
+
+        assertEquals(
+                "a if rule = \"one\" or rule = \"two\", else b if rule = THREE, else c",
+                plain(statement));
+        assertTrue(
+                reading.noting()
+                        .get(0)
+                        .contains(
+                                "THREE -> {note.at(0, false);note.at(2, true);yield note.at(3, b);}"),
+                reading.noting().get(0));
+        Map<Integer, String> noted = Map.of(0, "false", 2, "true", 3, "4");
+        Term term = reading.formula().orElseThrow().term();
+        Term numbers = PutIn.numbers(term, place -> Optional.ofNullable(noted.get(place)));
+        assertEquals("4", PlainFormula.of(numbers));
+    }
+
+    @Test
+    void tellsOfWhichVariableAMethodIsHandedOn() {
+        assertEquals(
+                "sum(mapToDouble(rows, column.getDouble), abs, next)",
+                plain(
+                        "double x = rows.mapToDouble(column::getDouble).sum(Math::abs, this::next);"));
+    }
+
+    @Test
+    void putsAMethodsOwnVariablesInFull() {
+        assertEquals(
+                "0 if a^2 + b^2 = 0, else a/(a^2 + b^2)",
+                plain(
+                        """
+                        double share(double a, double b) {
+                            if (a < 0) {
+                                throw new IllegalArgumentException("below 0");
+                            }
+                            double squares = pow(a, 2) + pow(b, 2);
+                            return squares == 0 ? 0 : a / squares;
+                        }"""));
+    }
+
+    @Test
+    void leavesAMethodThatReturnsFromSeveralPlacesInJava() {
+        assertTrue(
+                read("double f(double a) { if (a < 0) { return 0; } return a; }")
+                        .formula()
+                        .isEmpty());
+    }
+
+    @Test
+    void leavesASwitchThatDoesMoreAsItIs() {
+        String statement =
+                "double x = switch (rule) { case 1 -> { f(); yield a; } default -> b; };";
+
+        assertTrue(!read(statement).formula().orElseThrow().complete());
+    }
+
+    @Test
+    void namesATypeWithoutItsPackageAndWhatALengthIsOf() {
+        assertEquals(
+                "Stream.of(length(a), b)",
+                plain("int x = java.util.stream.Stream.of(a.length, b);"));
+        assertEquals("between(DAYS, a, b)", plain("int x = ChronoUnit.DAYS.between(a, b);"));
     }
 
     @Test

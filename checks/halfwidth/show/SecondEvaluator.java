@@ -1,20 +1,42 @@
 package halfwidth.show;
 
+import halfwidth.formula.PlainFormula;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
 /**
  * Reads a formula in plain text, with numbers in it, and works it out, knowing nothing of the Java
- * it came from. Each number counts as uncertain by half a unit of its sixth digit.
+ * it came from. Each number counts as uncertain by half a unit of its sixth digit; those in the
+ * formula that is shown for a method of the page are exact.
  */
 final class SecondEvaluator {
+    private static final int NONE = -1;
+
     private final String text;
+    private final List<NumbersPut.Defined> methods;
+    private final Map<String, Double> bound;
     private final int shifted;
     private final int way;
     private int at;
     private int numbers;
 
-    private SecondEvaluator(String text, int shifted, int way) {
+    private SecondEvaluator(
+            String text,
+            List<NumbersPut.Defined> methods,
+            Map<String, Double> bound,
+            int shifted,
+            int way) {
         this.text = text.replace('−', '-').replace(" ", "");
+        this.methods = methods;
+        this.bound = bound;
         this.shifted = shifted;
         this.way = way;
+    }
+
+    private SecondEvaluator(String text, List<NumbersPut.Defined> methods, int shifted, int way) {
+        this(text, methods, Map.of(), shifted, way);
     }
 
     /** A value and how far the digits that are not printed may move it. */
@@ -27,22 +49,47 @@ final class SecondEvaluator {
      *     every reader knows
      */
     static Worked of(String formula) {
-        SecondEvaluator first = new SecondEvaluator(formula, -1, 0);
-        double value = first.whole();
-        double within = 0;
-        for (int i = 0; i < first.numbers; i++) {
-            within += Math.max(moved(formula, i, 1, value), moved(formula, i, -1, value));
+        List<Worked> worked = of(formula, List.of());
+        if (worked.size() > 1) {
+            throw new IllegalArgumentException("not one number: " + formula);
         }
-        return new Worked(value, within);
+        return worked.get(0);
+    }
+
+    /**
+     * Works a formula out.
+     *
+     * @param methods the page's methods whose formula is shown
+     * @return one number, or the value and the uncertainty of {@code Estimate(value, uncertainty)}
+     * @throws IllegalArgumentException if there is more in it than arithmetic, functions that every
+     *     reader knows and these methods
+     */
+    static List<Worked> of(String formula, List<NumbersPut.Defined> methods) {
+        SecondEvaluator first = new SecondEvaluator(formula, methods, NONE, 0);
+        List<Double> values = first.whole();
+        double[] within = new double[values.size()];
+        for (int i = 0; i < first.numbers; i++) {
+            List<Double> up = new SecondEvaluator(formula, methods, i, 1).whole();
+            List<Double> down = new SecondEvaluator(formula, methods, i, -1).whole();
+            for (int j = 0; j < within.length; j++) {
+                double value = values.get(j);
+                within[j] += Math.max(apart(up.get(j), value), apart(down.get(j), value));
+            }
+        }
+        List<Worked> worked = new ArrayList<>();
+        for (int j = 0; j < within.length; j++) {
+            worked.add(new Worked(values.get(j), within[j]));
+        }
+        return worked;
     }
 
     /**
      * How far half a unit of a number moves the value; not at all for a whole exponent of a
      * negative number, where any other has none.
      */
-    private static double moved(String formula, int number, int way, double value) {
-        double moved = Math.abs(new SecondEvaluator(formula, number, way).whole() - value);
-        return Double.isNaN(moved) ? 0 : moved;
+    private static double apart(double moved, double value) {
+        double apart = Math.abs(moved - value);
+        return Double.isNaN(apart) ? 0 : apart;
     }
 
     /** Half a unit of the sixth significant digit. */
@@ -50,12 +97,30 @@ final class SecondEvaluator {
         return value == 0 ? 0 : 0.5 * Math.pow(10, Math.floor(Math.log10(Math.abs(value))) - 5);
     }
 
-    private double whole() {
-        double value = sum();
+    private List<Double> whole() {
+        List<Double> values = new ArrayList<>();
+        if (take("Estimate(")) {
+            values.addAll(arguments());
+            if (values.size() != 2) {
+                throw new IllegalArgumentException("no value and uncertainty: " + text);
+            }
+        } else {
+            values.add(sum());
+        }
         if (at < text.length()) {
             throw new IllegalArgumentException("more than a formula: " + text.substring(at));
         }
-        return value;
+        return values;
+    }
+
+    /** What stands between brackets, the first of which is taken. */
+    private List<Double> arguments() {
+        List<Double> values = new ArrayList<>(List.of(sum()));
+        while (take(",")) {
+            values.add(sum());
+        }
+        need(")");
+        return values;
     }
 
     private double sum() {
@@ -133,10 +198,36 @@ final class SecondEvaluator {
             at++;
         }
         String name = text.substring(start, at);
+        if (bound.containsKey(name)) {
+            return bound.get(name);
+        }
         need("(");
-        double first = sum();
-        double second = take(",") ? sum() : Double.NaN;
-        need(")");
+        List<Double> given = arguments();
+        for (NumbersPut.Defined method : methods) {
+            Map<String, Double> parameters = parameters(method, name, given);
+            if (!parameters.isEmpty()) {
+                String formula = PlainFormula.of(method.formula());
+                return new SecondEvaluator(formula, methods, parameters, NONE, 0).whole().get(0);
+            }
+        }
+        return known(name, given.get(0), given.size() > 1 ? given.get(1) : Double.NaN);
+    }
+
+    /** What a method's parameters stand for, by its head as it is shown; empty if not that one. */
+    private static Map<String, Double> parameters(
+            NumbersPut.Defined method, String name, List<Double> given) {
+        String head = PlainFormula.of(method.head());
+        String[] names = head.replaceAll("^.*\\(|\\)$", "").split(", ");
+        Map<String, Double> parameters = new HashMap<>();
+        if (head.startsWith(name + "(") && names.length == given.size()) {
+            for (int i = 0; i < names.length; i++) {
+                parameters.put(names[i], given.get(i));
+            }
+        }
+        return parameters;
+    }
+
+    private static double known(String name, double first, double second) {
         return switch (name) {
             case "sqrt" -> Math.sqrt(first);
             case "cbrt" -> Math.cbrt(first);

@@ -3,8 +3,7 @@ package halfwidth.show;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import halfwidth.formula.PlainFormula;
-import halfwidth.formula.Term;
+import halfwidth.engine.PageHere;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
@@ -20,7 +19,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -28,37 +26,42 @@ import org.junit.jupiter.api.Test;
 /** Every numeric step of every shipped page, as a reviewer gets to see it. */
 @Tag("long")
 class WorkedPagesTest {
-    private record OnPage(String page, WorkedStep step) {
+    private record OnPage(String page, PageHere here, WorkedStep step) {
         private String words() {
             return page + ":" + step.step().line() + " " + step.text();
         }
     }
 
-    private record RowsOnPage(String page, WorkedRows rows) {
+    private record RowsOnPage(String page, PageHere here, WorkedRows rows) {
         private String words() {
             return page + ":" + rows.step().line() + " " + String.join("\n    ", rows.text());
         }
     }
+
+    /** A method with a loop, or one too long to be read as a formula, is shown in Java alone. */
+    private static final int FEW = 10;
 
     private static final List<OnPage> STEPS = new ArrayList<>();
     private static final List<RowsOnPage> ROWS = new ArrayList<>();
     private static int numeric;
 
     @BeforeAll
-    static void worksEveryPage() {
+    static void worksEveryPage() throws Exception {
         try (Workshop workshop = Workshop.withoutSpare(Budget.USUAL)) {
             for (Page page : new Pages(Path.of("notebooks")).all()) {
                 try (OpenPage open = workshop.open(Script.of(page))) {
-                    Run run = open.work(Values.of(Filled.example(page)));
-                    run.steps().forEach(ran -> take(page, run, ran));
+                    Values values = Values.of(Filled.example(page));
+                    Run run = open.work(values);
+                    PageHere here = PageHere.of(Script.of(page), values);
+                    run.steps().forEach(ran -> take(page, here, run, ran));
                 }
             }
         }
     }
 
-    private static void take(Page page, Run run, Run.Ran ran) {
-        WorkedStep.of(run, ran).ifPresent(step -> STEPS.add(new OnPage(page.name(), step)));
-        WorkedRows.of(run, ran).forEach(rows -> ROWS.add(new RowsOnPage(page.name(), rows)));
+    private static void take(Page page, PageHere here, Run run, Run.Ran ran) {
+        WorkedStep.of(run, ran).ifPresent(step -> STEPS.add(new OnPage(page.name(), here, step)));
+        WorkedRows.of(run, ran).forEach(rows -> ROWS.add(new RowsOnPage(page.name(), here, rows)));
         boolean number =
                 ran.outcome() instanceof Outcome.Done done
                         && (done.value() instanceof Shown.Real
@@ -102,70 +105,85 @@ class WorkedPagesTest {
     }
 
     @Test
-    void theNumbersShownGiveTheResultShown() {
-        int again = 0;
+    void theNumbersShownGiveTheResultShownForEveryStep() {
+        Tally tally = new Tally();
+        STEPS.forEach(one -> tally.add(one.words(), one.here(), Displayed.of(one.step())));
+        tally.print("steps");
+        assertEquals("", tally.wrong());
+        assertEquals("", tally.not());
+        assertTrue(tally.byMethods() <= FEW, tally.byMethods() + " rest on what is not shown");
+    }
+
+    @Test
+    void theNumbersShownForAMethodGiveItsValue() {
+        Tally tally = new Tally();
+        for (OnPage one : STEPS) {
+            for (NumbersPut.Defined method : one.step().methods()) {
+                Displayed.of(one.step(), method)
+                        .ifPresent(
+                                shown ->
+                                        tally.add(
+                                                one.words() + "\n    " + shown.text(),
+                                                one.here(),
+                                                Optional.of(shown)));
+            }
+        }
+        tally.print("methods called once");
+        assertEquals("", tally.wrong());
+        assertTrue(tally.again() > 30, tally.again() + " worked out again");
+    }
+
+    @Test
+    void theConditionsShownWereMetAsSaid() {
+        int conditions = 0;
         List<String> wrong = new ArrayList<>();
         for (OnPage one : STEPS) {
-            Optional<Boolean> same = one.step().numbers().flatMap(n -> same(n, one.step().value()));
-            again += same.isPresent() ? 1 : 0;
-            same.filter(agrees -> !agrees).ifPresent(no -> wrong.add(one.words()));
+            for (NumbersPut.Branch branch : one.step().branches()) {
+                Displayed shown = Displayed.of(one.step()).orElseThrow();
+                TermEvaluator evaluator = new TermEvaluator(one.here(), shown, null, 0);
+                conditions++;
+                if (!evaluator.of(branch.numbers()).equals(branch.held())) {
+                    wrong.add(one.words() + "\n    " + branch.words());
+                }
+            }
         }
-        System.out.printf(
-                "%s of %s steps worked out again from their digits; the others are a value of a"
-                        + " method or a constant%n",
-                again, STEPS.size());
+        System.out.printf("%s conditions found as said%n", conditions - wrong.size());
         assertEquals("", String.join("\n", wrong));
-        assertTrue(again > 250, again + " worked out again");
+        assertTrue(conditions > 30, conditions + " conditions");
     }
 
     @Test
     void theNumbersShownForARowGiveItsResult() {
-        int again = 0;
-        int all = 0;
-        List<String> wrong = new ArrayList<>();
+        Tally tally = new Tally();
         for (RowsOnPage one : ROWS) {
             for (WorkedRows.OneRow row : one.rows().shown()) {
                 for (WorkedRows.Came came : row.numbers()) {
-                    Optional<Boolean> same = came.numbers().flatMap(n -> same(n, came.value()));
-                    all++;
-                    again += same.isPresent() ? 1 : 0;
-                    same.filter(agrees -> !agrees)
-                            .ifPresent(no -> wrong.add(row.label() + " of " + one.words()));
+                    tally.add(
+                            row.label() + " of " + one.words(),
+                            one.here(),
+                            Displayed.of(one.rows(), row, came));
                 }
             }
         }
-        System.out.printf(
-                "%s of %s numbers of rows worked out again, of %s rules and loops%n",
-                again, all, ROWS.size());
-        assertEquals("", String.join("\n", wrong));
-        assertTrue(again > 100, again + " worked out again");
+        tally.print("numbers of rows");
+        assertEquals("", tally.wrong());
+        assertTrue(tally.again() > 450, tally.again() + " worked out again");
     }
 
-    /**
-     * Whether a formula with numbers gives a result within the digits printed; empty where it holds
-     * a call of a method, whose value stands as it is.
-     */
-    private static Optional<Boolean> same(Term numbers, Shown value) {
-        OptionalDouble result = number(value);
-        if (result.isEmpty()) {
-            return Optional.empty();
+    @Test
+    void aFormulaThatIsWrongInOnePlaceDoesNotGiveTheResult() {
+        Noticed noticed = new Noticed();
+        for (OnPage one : STEPS) {
+            List<WorkedStep> ofPage =
+                    STEPS.stream()
+                            .filter(other -> other.page().equals(one.page()))
+                            .map(OnPage::step)
+                            .toList();
+            Displayed.of(one.step())
+                    .ifPresent(shown -> noticed.add(one.words(), one.here(), shown, ofPage));
         }
-        try {
-            SecondEvaluator.Worked worked = SecondEvaluator.of(PlainFormula.of(numbers));
-            double apart = Math.abs(worked.value() - result.getAsDouble());
-            double digits = SecondEvaluator.halfUnit(result.getAsDouble());
-            return Optional.of(apart <= 1.01 * worked.within() + digits + 1e-12);
-        } catch (IllegalArgumentException call) {
-            return Optional.empty();
-        }
-    }
-
-    private static OptionalDouble number(Shown value) {
-        if (value instanceof Shown.Real real) {
-            return OptionalDouble.of(real.value());
-        }
-        return value instanceof Shown.Whole whole
-                ? OptionalDouble.of(whole.value())
-                : OptionalDouble.empty();
+        noticed.print();
+        assertEquals("", noticed.seldom());
+        assertTrue(noticed.made() > 3000, noticed.made() + " wrong formulas");
     }
 }

@@ -2,6 +2,7 @@ package halfwidth.formula;
 
 import com.sun.source.tree.ExpressionTree;
 import com.sun.source.tree.IdentifierTree;
+import com.sun.source.tree.MemberReferenceTree;
 import com.sun.source.tree.MemberSelectTree;
 import com.sun.source.tree.MethodInvocationTree;
 import com.sun.source.tree.NewClassTree;
@@ -70,15 +71,30 @@ final class CallReader {
             return new Term.Known(known.get(), parts(call.getArguments()));
         }
         int place = reader.place(call, noted);
-        if (on instanceof IdentifierTree type && isType(type.getName().toString())) {
-            return new Term.Call(place, on + "." + name, null, parts(call.getArguments()));
+        Optional<String> type = type(on);
+        if (type.isPresent()) {
+            return new Term.Call(place, type.get() + "." + name, null, parts(call.getArguments()));
         }
         Term subject = reader.subject(on);
-        boolean unwraps = UNWRAPPING.contains(name) && call.getArguments().isEmpty();
+        // What orElseThrow would throw is no part of the value.
+        boolean bare = call.getArguments().isEmpty() || name.equals("orElseThrow");
+        boolean unwraps = UNWRAPPING.contains(name) && bare;
         return unwraps
                 ? new Term.Call(place, "", subject, List.of())
                 : new Term.Call(
                         place, SHORT.getOrDefault(name, name), subject, parts(call.getArguments()));
+    }
+
+    /** The type that a method is called on, without the package in which it is. */
+    private static Optional<String> type(ExpressionTree on) {
+        if (on instanceof IdentifierTree type && isType(type.getName().toString())) {
+            return Optional.of(type.getName().toString());
+        }
+        return on instanceof MemberSelectTree select
+                        && isType(select.getIdentifier().toString())
+                        && select.getExpression().toString().matches("[a-z.]+")
+                ? Optional.of(select.getIdentifier().toString())
+                : Optional.empty();
     }
 
     /** Whether a name is a type's, by the custom of writing it with a capital letter. */
@@ -94,5 +110,12 @@ final class CallReader {
         // The type of an expression with <> follows from where it stands.
         boolean noted = tree.getKind() != Tree.Kind.NEW_CLASS;
         return noted ? reader.part(tree) : reader.subject(tree);
+    }
+
+    /** A method that is handed on, with the variable that it is a method of. */
+    static Term handedOn(MemberReferenceTree reference) {
+        String of = reference.getQualifierExpression().toString();
+        boolean variable = of.matches("[a-z]\\w*") && !of.equals("this");
+        return new Term.Code((variable ? of + "." : "") + reference.getName());
     }
 }

@@ -5,10 +5,7 @@ import com.sun.source.tree.BlockTree;
 import com.sun.source.tree.ClassTree;
 import com.sun.source.tree.CompilationUnitTree;
 import com.sun.source.tree.ExpressionStatementTree;
-import com.sun.source.tree.ExpressionTree;
 import com.sun.source.tree.MethodTree;
-import com.sun.source.tree.ReturnTree;
-import com.sun.source.tree.StatementTree;
 import com.sun.source.tree.Tree;
 import com.sun.source.tree.VariableTree;
 import java.util.ArrayList;
@@ -110,7 +107,7 @@ public final class FormulaReader {
         int start = (member instanceof BlockTree ? STATEMENT : MEMBER).indexOf("%s");
         TermReader reader = new TermReader(parsed, text, start, this);
         Optional<Formula> formula = formula(member, reader);
-        if (formula.isEmpty() && member != null) {
+        if (formula.isEmpty() && member != null && !isReadMethod(member)) {
             new RowReader(reader).scan(member, null);
         }
         List<String> noting =
@@ -134,17 +131,13 @@ public final class FormulaReader {
                 && isNumber(variable.getType())) {
             return Optional.of(formula(variable.getName().toString(), variable, reader));
         }
-        if (member instanceof MethodTree method && isNumber(method.getReturnType())) {
-            return returned(method)
-                    .map(
-                            value ->
-                                    new Formula(
-                                            method.getName().toString(),
-                                            method.getParameters().stream()
-                                                    .map(one -> one.getName().toString())
-                                                    .toList(),
-                                            true,
-                                            reader.whole(value)));
+        if (isReadMethod(member)) {
+            MethodTree method = (MethodTree) member;
+            List<String> parameters =
+                    method.getParameters().stream().map(one -> one.getName().toString()).toList();
+            return new MethodReader(reader)
+                    .term(method)
+                    .map(term -> new Formula(method.getName().toString(), parameters, true, term));
         }
         if (member instanceof BlockTree block
                 && block.getStatements().get(0) instanceof ExpressionStatementTree statement
@@ -169,12 +162,10 @@ public final class FormulaReader {
         return type != null && isNumber(type.toString());
     }
 
-    private static Optional<ExpressionTree> returned(MethodTree method) {
-        List<? extends StatementTree> body =
-                method.getBody() == null ? List.of() : method.getBody().getStatements();
-        return body.size() == 1 && body.get(0) instanceof ReturnTree only
-                ? Optional.ofNullable(only.getExpression())
-                : Optional.empty();
+    private static boolean isReadMethod(Tree member) {
+        return member instanceof MethodTree method
+                && isNumber(method.getReturnType())
+                && MethodReader.reads(method);
     }
 
     int nextPlace() {

@@ -39,7 +39,9 @@ public final class MathFormula {
         }
         if (term instanceof Term.Binary binary && binary.operation() != Operation.OVER) {
             int rank = binary.operation().rank;
-            List<String> all = new ArrayList<>(pieces(binary.left(), rank, depth - 1));
+            List<String> all =
+                    new ArrayList<>(
+                            pieces(binary.left(), binary.operation().rankBefore(), depth - 1));
             List<String> right = pieces(binary.right(), rank + 1, depth - 1);
             add(all, infix(binary.operation().symbol()), right);
             return rank < around ? bracketed(all) : all;
@@ -127,7 +129,7 @@ public final class MathFormula {
         }
         int rank = binary.operation().rank;
         String joined =
-                of(binary.left(), rank)
+                of(binary.left(), binary.operation().rankBefore())
                         + operator(binary.operation().symbol())
                         + of(binary.right(), rank + 1);
         return bracketed(joined, rank < around);

@@ -26,6 +26,11 @@ public enum Operation {
         this.rank = rank;
     }
 
+    /** How strongly what stands before it has to bind: one relation is no part of another. */
+    int rankBefore() {
+        return rank == EQUAL.rank ? rank + 1 : rank;
+    }
+
     /** Whether it joins numbers to a number. */
     boolean isArithmetic() {
         return rank >= PLUS.rank;

@@ -23,7 +23,7 @@ public final class PlainFormula {
             int rank = binary.operation().rank;
             String gap = rank < 5 || binary.operation() == Operation.REMAINDER ? " " : "";
             String joined =
-                    of(binary.left(), rank)
+                    of(binary.left(), binary.operation().rankBefore())
                             + gap
                             + binary.operation().symbol()
                             + gap

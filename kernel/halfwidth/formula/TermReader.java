@@ -15,13 +15,12 @@ import com.sun.source.tree.MethodInvocationTree;
 import com.sun.source.tree.NewClassTree;
 import com.sun.source.tree.ParenthesizedTree;
 import com.sun.source.tree.StatementTree;
+import com.sun.source.tree.SwitchExpressionTree;
 import com.sun.source.tree.Tree;
 import com.sun.source.tree.TypeCastTree;
 import com.sun.source.tree.UnaryTree;
 import com.sun.source.util.TreeScanner;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,18 +44,11 @@ final class TermReader {
                     Map.entry(Tree.Kind.DIVIDE, Operation.OVER),
                     Map.entry(Tree.Kind.REMAINDER, Operation.REMAINDER));
 
-    /**
-     * A text to put in; what belongs outside comes first where two begin together.
-     *
-     * @param row whether it serves rows
-     */
-    private record Insertion(long at, String text, boolean row) {}
-
     private final JavaText.Parsed parsed;
     private final String text;
     private final int start;
     private final FormulaReader page;
-    private final List<Insertion> insertions = new ArrayList<>();
+    private final Insertions insertions;
     private final List<EachRow> rows = new ArrayList<>();
     private final CallReader calls = new CallReader(this);
 
@@ -70,6 +62,7 @@ final class TermReader {
         this.parsed = parsed;
         this.text = text;
         this.start = start;
+        this.insertions = new Insertions(text, start);
         this.page = page;
     }
 
@@ -120,6 +113,10 @@ final class TermReader {
         }
         if (tree instanceof MemberSelectTree select) {
             String name = select.getIdentifier().toString();
+            if (name.equals("length")) {
+                int place = place(tree, noted);
+                return new Term.Call(place, name, subject(select.getExpression()), List.of());
+            }
             return select.getExpression().toString().equals("Math")
                     ? constant(name).orElseGet(() -> code(tree))
                     : new Term.Name(place(tree, noted), name);
@@ -135,8 +132,11 @@ final class TermReader {
         if (tree instanceof LambdaExpressionTree lambda) {
             return rule(lambda);
         }
+        if (tree instanceof SwitchExpressionTree cases) {
+            return new SwitchReader(this).read(cases);
+        }
         return tree instanceof MemberReferenceTree reference
-                ? new Term.Code(reference.getName().toString())
+                ? CallReader.handedOn(reference)
                 : code(tree);
     }
 
@@ -274,8 +274,20 @@ final class TermReader {
         return place;
     }
 
+    /** A place for whether a condition held that has no expression of its own in the text. */
+    int nextPlace() {
+        return page.nextPlace();
+    }
+
+    /** Makes of what follows an arrow a block that does something first. */
+    void precede(ExpressionTree gives, String does) {
+        insert(begin(gives), "{" + does + "yield ");
+        int semicolon = text.indexOf(';', (int) end(gives) - start);
+        insert(semicolon + 1 + start, "}");
+    }
+
     private void insert(long at, String text) {
-        insertions.add(new Insertion(at, text, within > 0));
+        insertions.add(at, text, within > 0);
     }
 
     boolean isOwnMethod(String name) {
@@ -289,16 +301,6 @@ final class TermReader {
      * @param withRows whether to note what is computed row by row
      */
     String noting(String notes, boolean withRows) {
-        StringBuilder noting = new StringBuilder(text);
-        // From the end, so that what is not yet reached stays where it was. Sorting is stable, and
-        // the outer part was noted first: put in last, it comes to stand before the inner one.
-        List<Insertion> backwards = new ArrayList<>(insertions);
-        Collections.reverse(backwards);
-        backwards.removeIf(one -> one.row() && !withRows);
-        backwards.sort(Comparator.comparingLong(Insertion::at).reversed());
-        for (Insertion one : backwards) {
-            noting.insert((int) one.at() - start, one.text().formatted(notes));
-        }
-        return noting.toString();
+        return insertions.made(notes, withRows);
     }
 }
