@@ -1,6 +1,7 @@
 package halfwidth.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -106,31 +107,39 @@ class PagesTest {
     }
 
     @Test
-    void refusesAMissingOrHugeFile() throws IOException {
-        assertProblem(notebooks.resolve("none.md"), 0, "there is no such file");
-        Path missing = notebooks.resolve("none.md");
-        assertEquals(
-                missing + ": there is no such file",
-                assertThrows(PageRefused.class, () -> Pages.read(missing, notebooks)).getMessage());
+    void refusesAHugeFile() throws IOException {
         assertProblem(write("huge.md", "x".repeat(2_000_001)), 0, "2000001 bytes are too many");
     }
 
     private void assertProblem(Path file, int line, String words) {
         Problem problem =
-                assertThrows(PageRefused.class, () -> Pages.read(file, notebooks))
+                assertThrows(PageRefused.class, () -> new Pages(notebooks).find(nameOf(file)))
                         .problems()
                         .get(0);
         assertEquals(line, problem.line());
         assertTrue(problem.message().contains(words), problem::message);
     }
 
+    private static String nameOf(Path file) {
+        return file.getFileName().toString().replace(".md", "");
+    }
+
     @Test
-    void rejectsFilesThatAreNoPagesOfTheFolder() throws IOException {
-        Path outside = write("a.md", Samples.TEXT);
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> Pages.read(outside, notebooks.resolve("site")));
-        Path text = write("a.txt", Samples.TEXT);
-        assertThrows(IllegalArgumentException.class, () -> Pages.read(text, notebooks));
+    void aFileThatEndsOtherwiseIsNoPage() throws IOException {
+        write("a.txt", Samples.TEXT);
+        assertEquals(List.of(), new Pages(notebooks).names());
+    }
+
+    @Test
+    void aPageIsParsedAgainOnlyWhenItsTextIsAnother() throws IOException {
+        Path file = write("a.md", Samples.TEXT);
+        Pages pages = new Pages(notebooks);
+        Page first = pages.find("a");
+        assertSame(first, pages.find("a"));
+        assertSame(first, pages.under(notebooks.resolve("own")).find("a"));
+        Files.writeString(file, Samples.TEXT.replaceFirst("# .*", "# Another"));
+        assertEquals("Another", pages.find("a").title());
+        Files.writeString(file, "# No page");
+        assertThrows(PageRefused.class, () -> pages.find("a"));
     }
 }

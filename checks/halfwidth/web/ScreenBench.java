@@ -43,7 +43,7 @@ final class ScreenBench {
                     new Change("transmit/feed-trim", cell("phasing", 2, "offset 1"), -8, 0.125),
                     new Change("array/prediction", "#f-nearDistance", 300, 2),
                     new Change(
-                            "sweep/ground-check", cell("sweep", 2, "transmitter 1"), -0.21, 0.001),
+                            "sweep/ground-check", cell("sweep", 18, "transmitter 1"), 0.07, 0.0005),
                     new Change("array/tolerance-study", "#f-levelSpread", 0.25, 0.01));
 
     private static final String MEASURED =

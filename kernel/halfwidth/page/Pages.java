@@ -7,10 +7,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
-/** The worked pages in a folder, in the order of the job. */
+/**
+ * The worked pages in a folder, in the order of the job. A page is as its file is when it is asked
+ * for; one whose text is the same as before is not parsed again.
+ */
 public final class Pages {
     private static final String ENDING = ".md";
     private static final List<String> STAGES =
@@ -28,14 +33,16 @@ public final class Pages {
 
     private final Path notebooks;
     private final Optional<Path> adapted;
+    private final Map<Path, Page> parsed;
 
     public Pages(Path notebooks) {
-        this(notebooks, Optional.empty());
+        this(notebooks, Optional.empty(), new ConcurrentHashMap<>());
     }
 
-    private Pages(Path notebooks, Optional<Path> adapted) {
+    private Pages(Path notebooks, Optional<Path> adapted, Map<Path, Page> parsed) {
         this.notebooks = notebooks;
         this.adapted = adapted;
+        this.parsed = parsed;
     }
 
     /** The folder that they are in, without any that lie over them. */
@@ -45,7 +52,7 @@ public final class Pages {
 
     /** These pages under those of another folder, which need not be there. */
     public Pages under(Path folder) {
-        return new Pages(notebooks, Optional.of(folder));
+        return new Pages(notebooks, Optional.of(folder), parsed);
     }
 
     private static int stage(String name) {
@@ -118,19 +125,18 @@ public final class Pages {
         String file = name + ENDING;
         Path folder =
                 adapted.filter(own -> Files.isRegularFile(own.resolve(file))).orElse(notebooks);
-        return read(folder.resolve(file), folder);
+        return current(name, folder.resolve(file));
     }
 
-    /**
-     * Reads a page from its file.
-     *
-     * @param notebooks the folder that its name starts from
-     * @throws PageRefused if it is malformed or cannot be read
-     * @throws IllegalArgumentException if {@code file} is not in {@code notebooks} or does not end
-     *     in {@code .md}
-     */
-    public static Page read(Path file, Path notebooks) {
-        return parse(nameOf(file, notebooks), file, SourceText.read(file));
+    private Page current(String name, Path file) {
+        String text = SourceText.withPlainLines(SourceText.read(file));
+        Page known = parsed.get(file);
+        if (known != null && known.text().equals(text)) {
+            return known;
+        }
+        Page page = parse(name, file, text);
+        parsed.put(file, page);
+        return page;
     }
 
     /**
@@ -147,14 +153,8 @@ public final class Pages {
         return new Page(name, file, outline.title(), outline.parts(), plain);
     }
 
-    private static String nameOf(Path file, Path notebooks) {
-        Path root = notebooks.toAbsolutePath().normalize();
-        Path place = file.toAbsolutePath().normalize();
-        String name = place.startsWith(root) ? root.relativize(place).toString() : "";
-        if (!name.endsWith(ENDING)) {
-            throw new IllegalArgumentException(
-                    "file " + file + " must be a " + ENDING + " file in " + notebooks);
-        }
+    private static String nameOf(Path file, Path folder) {
+        String name = folder.relativize(file).toString();
         return name.substring(0, name.length() - ENDING.length()).replace('\\', '/');
     }
 }

@@ -2,7 +2,6 @@ package halfwidth.localizer.array;
 
 import halfwidth.localizer.Range;
 import halfwidth.localizer.Require;
-import org.hipparchus.special.elliptic.legendre.LegendreEllipticIntegral;
 
 /** How a receiver weighs two carriers in its passband, their beat being above the tones. */
 public enum Detector {
@@ -22,7 +21,7 @@ public enum Detector {
 
         @Override
         double mean(double a, double b) {
-            return 2 / Math.PI * (a + b) * LegendreEllipticIntegral.bigE(parameter(a, b));
+            return 2 / Math.PI * (a + b) * (a == b ? 1 : integrals(a, b).second());
         }
     },
 
@@ -99,14 +98,12 @@ public enum Detector {
         if (ratio == 1) {
             return 0.5;
         }
-        double m = parameter(1, ratio);
-        double e = LegendreEllipticIntegral.bigE(m);
-        double k = LegendreEllipticIntegral.bigK(m);
-        return ratio / (1 + ratio) - (k - e) / e * (1 - ratio) / (2 * (1 + ratio));
+        double excess = integrals(1, ratio).excess();
+        return ratio / (1 + ratio) - excess * (1 - ratio) / (2 * (1 + ratio));
     }
 
-    private static double parameter(double a, double b) {
-        double sum = a + b;
-        return Math.min(1, 4 * (a / sum) * (b / sum));
+    /** Those of parameter m, by 1 − m = ((A − B)/(A + B))²; A and B are not the same. */
+    private static CompleteElliptic integrals(double a, double b) {
+        return CompleteElliptic.ofComplement(Math.abs(a - b) / (a + b));
     }
 }
