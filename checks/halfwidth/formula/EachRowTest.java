@@ -20,8 +20,8 @@ class EachRowTest {
         assertEquals(List.of("n"), rule.of());
         assertEquals("a[n]/2", PlainFormula.of(rule.parts().get(0).term()));
         assertEquals(
-                "double[] half = each(n -> notes.row(0, notes.begin(), notes.at(1, a[notes.at(2,"
-                        + " n)]) / 2));",
+                "double[] half = each(n -> notes.row(0, notes.of(notes.begin(), n), notes.at(1,"
+                        + " a[notes.at(2, n)]) / 2));",
                 read.noting().get(0));
     }
 
@@ -56,7 +56,7 @@ class EachRowTest {
         String noting = read(method).noting().get(0);
 
         assertEquals(
-                "void f() {\n    {for (double x : all)\n        {notes.turn(0);sum += notes.at(1,"
+                "void f() {\n    {for (double x : all)\n        {notes.turn(0);notes.of(x);sum += notes.at(1,"
                         + " x);}notes.end(0);}\n}",
                 noting);
     }

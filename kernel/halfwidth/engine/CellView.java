@@ -48,6 +48,11 @@ final class CellView {
         return words.length() <= LONGEST ? words : words.substring(0, LONGEST) + " …";
     }
 
+    /** The same in words. */
+    static String words(Object item) {
+        return cut(words(item, 1));
+    }
+
     /** The cells of a record, in the order of its components. */
     static List<Serializable> row(Record item) {
         List<Serializable> row = new ArrayList<>();

@@ -1,12 +1,15 @@
 package halfwidth.engine;
 
 import halfwidth.localizer.uncertainty.Estimate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import tech.tablesaw.api.Row;
 
 /**
  * Where a step's compiled code leaves the numbers it uses while a run is to show its workings; at
@@ -30,6 +33,7 @@ public final class Noted {
         /** The loop that it is a turn of; -1 for none. */
         private final int loop;
 
+        private final List<Object> of = new ArrayList<>();
         private final Map<Integer, Object> values = new HashMap<>();
         private final Set<Integer> several = new HashSet<>();
         private Object last;
@@ -94,6 +98,51 @@ public final class Noted {
         return noted.frame;
     }
 
+    /** Takes note of what a row is the row of, and returns what was begun. */
+    public static Object of(Object begun, Object parameter) {
+        if (begun instanceof Frame row) {
+            row.of.add(fixed(parameter));
+        }
+        return begun;
+    }
+
+    /** Takes note of what a row is the row of, and returns what was begun. */
+    public static Object of(Object begun, double parameter) {
+        return begun == null ? null : of(begun, (Object) parameter);
+    }
+
+    /** Takes note of what a row is the row of, and returns what was begun. */
+    public static Object of(Object begun, long parameter) {
+        return begun == null ? null : of(begun, (Object) parameter);
+    }
+
+    /** A row of a table is one and the same object for all of them. */
+    private static Object fixed(Object parameter) {
+        return parameter instanceof Row row ? "row " + (row.getRowNumber() + 1) : parameter;
+    }
+
+    /** Takes note of what the turn just begun is the turn of. */
+    public static void of(Object variable) {
+        Noted noted = now == null ? null : listening();
+        if (noted != null) {
+            of(noted.frame, variable);
+        }
+    }
+
+    /** Takes note of what the turn just begun is the turn of. */
+    public static void of(double variable) {
+        if (now != null) {
+            of((Object) variable);
+        }
+    }
+
+    /** Takes note of what the turn just begun is the turn of. */
+    public static void of(long variable) {
+        if (now != null) {
+            of((Object) variable);
+        }
+    }
+
     /** Begins a turn of a loop, which ends the turn before. */
     public static void turn(int place) {
         Noted noted = now == null ? null : listening();
@@ -126,7 +175,7 @@ public final class Noted {
 
     private void seen(int place, Frame row) {
         double result = number(row.last);
-        rows.computeIfAbsent(place, p -> new RowsSeen()).add(result, row.once());
+        rows.computeIfAbsent(place, p -> new RowsSeen()).add(result, row.of, row.once());
     }
 
     private static double number(Object value) {

@@ -1,5 +1,6 @@
 package halfwidth.engine;
 
+import java.util.List;
 import java.util.Map;
 
 /** Of rows that were computed one after the other, those worth showing. */
@@ -9,9 +10,10 @@ final class RowsSeen {
      *
      * @param number counted from 1
      * @param result its number, or the last of them
+     * @param of what it is the row of, as its rule or loop names it
      * @param values what it used and gave, by place
      */
-    record Seen(int number, double result, Map<Integer, Object> values) {}
+    record Seen(int number, double result, List<Object> of, Map<Integer, Object> values) {}
 
     private int count;
     private Seen first;
@@ -19,12 +21,12 @@ final class RowsSeen {
     private Seen least;
     private Seen greatest;
 
-    void add(double result, Map<Integer, Object> values) {
+    void add(double result, List<Object> of, Map<Integer, Object> values) {
         count++;
         if (Double.isNaN(result)) {
             return;
         }
-        Seen row = new Seen(count, result, values);
+        Seen row = new Seen(count, result, of, values);
         first = first == null ? row : first;
         last = row;
         least = least == null || result < least.result ? row : least;

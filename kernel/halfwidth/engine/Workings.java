@@ -95,6 +95,9 @@ record Workings(
                                         new Rows.Row(
                                                 row.getKey().number(),
                                                 row.getValue(),
+                                                row.getKey().of().stream()
+                                                        .map(CellView::words)
+                                                        .toList(),
                                                 shown(row.getKey().values())))
                         .toList();
         return new Rows(

@@ -59,8 +59,9 @@ public final class FormulaReader {
 
     /**
      * @param notes a class whose methods take the notes: {@code at(place, value)} and {@code
-     *     row(place, begin(), value)} return the value and have a variant for each primitive type;
-     *     {@code turn(place)} begins a turn of a loop, and {@code end(place)} ends the loop
+     *     row(place, of(begin(), parameter), value)} return the value and have a variant for each
+     *     primitive type; {@code turn(place)} begins a turn of a loop, {@code of(variable)} tells
+     *     what it is a turn of, and {@code end(place)} ends the loop
      */
     public FormulaReader(String notes) {
         this.notes = notes;

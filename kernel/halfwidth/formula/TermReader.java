@@ -1,5 +1,7 @@
 package halfwidth.formula;
 
+import static java.util.stream.Collectors.joining;
+
 import com.sun.source.tree.ArrayAccessTree;
 import com.sun.source.tree.BinaryTree;
 import com.sun.source.tree.BlockTree;
@@ -209,12 +211,16 @@ final class TermReader {
         within++;
         int place = page.nextPlace();
         int outer = rows.size();
-        insert(begin(body), "%1$s.row(" + place + ", %1$s.begin(), ");
+        List<String> of =
+                lambda.getParameters().stream().map(one -> one.getName().toString()).toList();
+        String begun = "%1$s.begin()";
+        for (String name : of) {
+            begun = "%1$s.of(" + begun + ", " + name + ")";
+        }
+        insert(begin(body), "%1$s.row(" + place + ", " + begun + ", ");
         Term gives = whole(body);
         insert(end(body), ")");
         within--;
-        List<String> of =
-                lambda.getParameters().stream().map(one -> one.getName().toString()).toList();
         rows.add(outer, new EachRow(place, of, List.of(new EachRow.Part("", gives, place))));
         return new Term.Rule(of, gives);
     }
@@ -226,7 +232,10 @@ final class TermReader {
         int outer = rows.size();
         boolean block = body instanceof BlockTree;
         insert(begin(loop), "{");
-        insert(begin(body) + (block ? 1 : 0), (block ? "" : "{") + "%s.turn(" + place + ");");
+        String turn = of.stream().map(name -> "%1$s.of(" + name + ");").collect(joining());
+        insert(
+                begin(body) + (block ? 1 : 0),
+                (block ? "" : "{") + "%1$s.turn(" + place + ");" + turn);
         List<EachRow.Part> parts = reader.parts(body);
         if (!block) {
             insert(end(body), "}");

@@ -35,11 +35,14 @@ public record Rows(EachRow each, int count, List<Row> rows, List<Formula> method
      * A row.
      *
      * @param number counted from 1
+     * @param of what it is the row of, in words, in the order of the names in {@link EachRow#of()}
      * @param used the values that it used and gave, by place
      */
-    public record Row(int number, List<Why> why, Map<Integer, Shown> used) implements Serializable {
+    public record Row(int number, List<Why> why, List<String> of, Map<Integer, Shown> used)
+            implements Serializable {
         public Row {
             why = List.copyOf(why);
+            of = List.copyOf(of);
             used = Map.copyOf(used);
         }
     }

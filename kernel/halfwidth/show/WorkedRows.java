@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * What a step computes for each of its rows, and a few of the rows with their numbers: the first,
@@ -111,11 +112,20 @@ public record WorkedRows(Step step, Shown value, Rows rows) {
     /** Which row it is, and why it is shown. */
     private String label(Rows.Row row) {
         if (rows.count() == 1) {
-            return "the only row";
+            return "the only row" + of(row);
         }
         List<String> why = new ArrayList<>();
         row.why().forEach(one -> why.add(words(one)));
-        return "row %s, %s".formatted(row.number(), String.join(" and ", why));
+        return "row %s, %s%s".formatted(row.number(), String.join(" and ", why), of(row));
+    }
+
+    /** What it is the row of, as in {@code , n = 3}. */
+    private String of(Rows.Row row) {
+        List<String> names = rows.each().of();
+        return IntStream.range(0, Math.min(names.size(), row.of().size()))
+                .mapToObj(i -> names.get(i) + " = " + row.of().get(i))
+                .map(one -> ", " + one)
+                .collect(Collectors.joining());
     }
 
     private static String words(Rows.Why why) {
