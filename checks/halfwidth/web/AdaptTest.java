@@ -123,7 +123,7 @@ class AdaptTest {
                 "double " + name + " = 12345" + step.substring(step.indexOf(";")));
         untilTried();
         Browser.untilShown(".change .outcome", "What changes");
-        Browser.untilShown(".change .outcome", "Checks: ");
+        Browser.untilShown(".change .outcome", "Checks, with the worked example: ");
         Browser.until("document.querySelector('.change .outcome .warning') !== null");
     }
 

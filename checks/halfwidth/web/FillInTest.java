@@ -107,6 +107,32 @@ class FillInTest {
         assertEquals("3.2 mm", value("#f-smallestCut"));
     }
 
+    @Test
+    void whatIsTakenBackIsGoneFromTheScreenAndSaid() {
+        served.fill("transmit/feed-trim", "back");
+        focus(1, "SBO cut");
+        paste("0\t0\t-14\t-10\n0\t1.5\t-8\t-4\n");
+        Browser.untilShown("#count-phasing", "2 rows, none missing.");
+        type(Keys.chord(Keys.CONTROL, "z"));
+        Browser.untilShown("#notice", "Taken back: ");
+        Browser.untilShown("#count-phasing", "Not filled in.");
+        assertEquals(
+                "",
+                Browser.run(
+                        "return [...document.querySelectorAll('td [data-entry]')]"
+                                + ".map(cell => cell.value).join('')"));
+    }
+
+    @Test
+    void besideTheAnswersItIsSaidThatARefusedEntryDoesNotCount() {
+        served.fill("transmit/feed-trim", "refused");
+        Browser.find("#f-velocityFactor").sendKeys("oops", Keys.TAB);
+        Browser.untilShown("#answers", "Not entered: Velocity factor");
+        Browser.find("#f-velocityFactor").clear();
+        Browser.find("#f-velocityFactor").sendKeys("0.83", Keys.TAB);
+        Browser.until("document.querySelector('.refused-ones') === null");
+    }
+
     /** Lays a block on the clipboard and pastes it into the cell that has the focus. */
     private static void paste(String block) {
         Browser.run(

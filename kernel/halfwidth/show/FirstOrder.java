@@ -13,7 +13,8 @@ import java.util.Optional;
 
 /**
  * The standard uncertainty of a value to first order: u² = Σ (cᵢ uᵢ)², with sensitivities cᵢ by
- * differences over ± uᵢ (JCGM 100:2008, 5.1.2 and 5.1.3, note 2). Inputs are taken as independent.
+ * differences over ± uᵢ (JCGM 100:2008, 5.1.2 and 5.1.3, note 2), and the larger change of both
+ * sides where they differ. Inputs are taken as independent.
  *
  * @param shares what each input or column of readings adds, the largest first; the cells of a
  *     column count together
@@ -55,17 +56,19 @@ record FirstOrder(List<Share> shares, List<Response> withheld, boolean complete)
     private static Share share(String source, List<Response> all, Propagation propagation) {
         double squares =
                 all.stream()
-                        .mapToDouble(
-                                one ->
-                                        one.sensitivity()
-                                                * propagation
-                                                        .inputs()
-                                                        .get(one.input())
-                                                        .standardUncertainty())
+                        .mapToDouble(one -> amount(one, propagation))
                         .map(amount -> amount * amount)
                         .sum();
         boolean bent = all.stream().anyMatch(one -> one.manner() == Response.Manner.BENT);
         return new Share(source, Math.sqrt(squares), bent);
+    }
+
+    /** Where both sides differ, the larger counts: their mean would hide it. */
+    private static double amount(Response response, Propagation propagation) {
+        return response.manner() == Response.Manner.BENT
+                ? Math.max(Math.abs(response.up()), Math.abs(response.down()))
+                : response.sensitivity()
+                        * propagation.inputs().get(response.input()).standardUncertainty();
     }
 
     /** Empty where no uncertain input moves the value, or first order does not tell. */

@@ -41,13 +41,24 @@ final class Entering {
                 sound.add(plain);
             } catch (EntryRefused refusal) {
                 troubles.add(
-                        new Trouble(change.place(), change.typed(), refusal.getMessage(), false));
+                        new Trouble(change.place(), change.typed(), why(change, refusal), false));
             }
         }
         while (!sound.isEmpty() && !entered(sound)) {
             // The one that was changed meanwhile is taken out; the others may still be entered.
         }
         return troubles;
+    }
+
+    /** Why it is refused, and of words in a cell of numbers what words may stand there. */
+    private static String why(Change change, EntryRefused refusal) {
+        boolean words = !change.place().column().isEmpty() && change.typed().matches("[^\\d]+");
+        return words
+                ? refusal.getMessage()
+                        + " A reading that is missing may have a reason: "
+                        + String.join(", ", REASONS)
+                        + "."
+                : refusal.getMessage();
     }
 
     private boolean entered(List<Change> sound) {

@@ -1,7 +1,9 @@
 package halfwidth.web;
 
 import halfwidth.job.Change;
+import halfwidth.job.Fact;
 import halfwidth.job.Fingerprint;
+import halfwidth.job.Line;
 import halfwidth.job.Place;
 import halfwidth.job.Visit;
 import halfwidth.page.Filled;
@@ -14,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -67,14 +70,31 @@ record FillAnswers(Notebook notebook) {
     }
 
     private String parts(Scene scene) {
+        return parts(scene, "");
+    }
+
+    /**
+     * The sheet.
+     *
+     * @param told what is to be told besides; it is no part of what a window compares
+     */
+    private String parts(Scene scene, String told) {
         Html content = new Html();
         new FillView(scene, content).write();
         Html html = new Html();
-        html.open("div", "id", "parts", "data-hash", Fingerprint.of(content.toString()));
+        String hash = Fingerprint.of(content.toString());
+        html.open("div", "id", "parts", "data-hash", hash, "data-told", told);
         html.open("section", "aria-label", "How it stands", "id", "stands", "data-part", "");
         html.open("p", "class", "stands").text("This sheet: ");
         Marks.standing(html, scene.standing());
         html.close();
+        if (notebook.adapted().adapted(scene.page().name())) {
+            html.element(
+                    "p",
+                    "This page is the job’s own copy, not the shipped one: see Review.",
+                    "class",
+                    "small");
+        }
         remarks(html, scene.remarks());
         html.close();
         return html.trusted(content.toString()).close().toString();
@@ -157,8 +177,17 @@ record FillAnswers(Notebook notebook) {
 
     /** Takes back what was entered last on this visit. */
     Reply undo(Request request, Visit visit) {
-        notebook.job().undo(Optional.of(visit));
-        return Reply.html(parts(notebook.scene(visit, Notebook.Effort.ONCE, List.of())));
+        String told =
+                notebook.job().undo(Optional.of(visit)).stream()
+                        .map(Line::fact)
+                        .filter(Fact.Value.class::isInstance)
+                        .map(Fact.Value.class::cast)
+                        .map(value -> value.place() + " = " + value.typed() + value.reason())
+                        .collect(Collectors.joining("; "));
+        return Reply.html(
+                parts(
+                        notebook.scene(visit, Notebook.Effort.ONCE, List.of()),
+                        told.isEmpty() ? "There is nothing to take back." : "Taken back: " + told));
     }
 
     Reply stop(Request request, Visit visit) {

@@ -56,7 +56,7 @@ final class Frame {
 
     /** Where modules tell how long work stands and what went wrong. */
     private void telling() {
-        html.open("section", "aria-label", "Messages");
+        html.open("section", "aria-label", "Messages", "class", "telling");
         html.element("p", "", "class", "notice", "id", "notice", "role", "status");
         html.open("div", "class", "busy", "id", "busy", "hidden", "hidden");
         html.element("p", "", "role", "status");

@@ -27,8 +27,9 @@ record TrialView(Edit edit, Html html) {
      *
      * @param before the page as it is
      * @param after the page as changed, with the same values
+     * @param checked the page as changed, with its worked example
      */
-    void ran(Scene before, Scene after) {
+    void ran(Scene before, Scene after, Scene checked) {
         html.open("div", "class", "trial").open("ol", "class", "problems");
         for (Ran ran : after.sheet().run().steps()) {
             if (isHere(ran) && ran.outcome() instanceof Outcome.Failed failed) {
@@ -39,7 +40,7 @@ record TrialView(Edit edit, Html html) {
         here(after);
         elsewhere(before, after);
         results(before, after);
-        checks(after);
+        checks(checked);
         html.close();
     }
 
@@ -134,7 +135,7 @@ record TrialView(Edit edit, Html html) {
         if (!checks.isEmpty()) {
             html.element(
                     "p",
-                    "Checks: %s of %s hold."
+                    "Checks, with the worked example: %s of %s hold."
                             .formatted(checks.size() - broken.size(), checks.size()),
                     "class",
                     broken.isEmpty() ? "small" : "warning");

@@ -84,6 +84,15 @@ function show(text, sent = new Map()) {
     const input = part.dataset.of && document.getElementById(`f-${part.dataset.of}`);
     return input && isOpen(input) && !sent.has(place(input));
   });
+  const known = new Map([...fresh.querySelectorAll("[data-entry]")].map((e) => [place(e), e]));
+  for (const input of entries()) {
+    const now = known.get(place(input));
+    if (now) {
+      take(input, now, sent);
+    } else if (input.dataset.row && !isOpen(input)) {
+      blank(input); // its row is there no more
+    }
+  }
   for (const body of document.querySelectorAll("table.entry tbody")) {
     const name = body.closest("[data-table]").dataset.table;
     const table = fresh.querySelector(`[data-table="${CSS.escape(name)}"] tbody`);
@@ -91,15 +100,34 @@ function show(text, sent = new Map()) {
       grid.resize(body, table);
     }
   }
-  const known = new Map([...fresh.querySelectorAll("[data-entry]")].map((e) => [place(e), e]));
-  for (const input of entries()) {
-    const now = known.get(place(input));
-    if (now) {
-      take(input, now, sent);
-    }
-  }
   document.querySelectorAll("table.entry tbody").forEach(grid.grow);
   document.querySelectorAll("[data-table]").forEach(sayCells);
+  sayRefused();
+  return fresh;
+}
+
+function blank(input) {
+  input.value = "";
+  input.placeholder = "";
+  input.dataset.seen = "";
+  input.dataset.said = "";
+  input.setAttribute("aria-invalid", "false");
+}
+
+/** Beside the answers: what is typed and does not count, so that they are not taken for its. */
+function sayRefused() {
+  const answers = document.getElementById("answers");
+  answers.querySelector(".refused-ones")?.remove();
+  const wrong = entries().filter((input) => input.getAttribute("aria-invalid") === "true");
+  if (wrong.length > 0) {
+    const names = wrong.map((input) => input.ariaLabel
+      ?? document.querySelector(`label[for="${input.id}"]`)?.innerText ?? input.dataset.name);
+    const note = document.createElement("p");
+    note.className = "warning refused-ones";
+    note.textContent = `Not entered: ${names.join("; ")}. What stood there before counts: the`
+      + " answers are not those of what is typed.";
+    answers.prepend(note);
+  }
 }
 
 function take(input, now, sent) {
@@ -270,7 +298,7 @@ function undo() {
   return asking(async () => {
     const answer = await send("undo");
     if (answer.status === 200) {
-      show(answer.text);
+      tell(show(answer.text).querySelector("#parts").dataset.told);
     } else {
       tell(answer.text, "bad");
     }

@@ -6,6 +6,19 @@ import { patiently, reached, send, tell } from "./parts.js";
 const typed = () => new Map(
   [...document.querySelectorAll("main input[name]")].map(({ name, value }) => [name, value]));
 
+/** A formula that is wider than its place scrolls, by keyboard as well. */
+function reachable() {
+  for (const line of document.querySelectorAll(".worked p, .each p, .calls p")) {
+    if (line.scrollWidth > line.clientWidth && line.clientWidth > 0) {
+      line.tabIndex = 0;
+    }
+  }
+}
+
+reachable();
+window.addEventListener("resize", reachable);
+document.addEventListener("toggle", reachable, true);
+
 document.addEventListener("submit", (event) => {
   const form = event.target;
   if (!form.matches("[data-trace]")) {
@@ -26,6 +39,7 @@ document.addEventListener("submit", (event) => {
     for (const field of document.querySelectorAll("main input[name]")) {
       field.value = before.get(field.name) ?? field.value;
     }
+    reachable();
     document.getElementById("trace").scrollIntoView();
   });
 });
