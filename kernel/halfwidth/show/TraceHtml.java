@@ -16,7 +16,8 @@ record TraceHtml(Traced traced, Html html) {
         if (inputs.isEmpty()) {
             html.element(
                     "p",
-                    "No input has a standard uncertainty. One is typed behind its value, as in 0.83 ± 0.02.",
+                    "No input has a standard uncertainty. One is typed behind its value, as in"
+                            + " 0.83 ± 0.02.",
                     "class",
                     "absent");
         } else {

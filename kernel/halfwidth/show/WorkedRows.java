@@ -123,8 +123,7 @@ public record WorkedRows(Step step, Shown value, Rows rows) {
     private String of(Rows.Row row) {
         List<String> names = rows.each().of();
         return IntStream.range(0, Math.min(names.size(), row.of().size()))
-                .mapToObj(i -> names.get(i) + " = " + row.of().get(i))
-                .map(one -> ", " + one)
+                .mapToObj(i -> ", " + names.get(i) + " = " + row.of().get(i))
                 .collect(Collectors.joining());
     }
 

@@ -101,18 +101,15 @@ record FillAnswers(Notebook notebook) {
     }
 
     private static void remarks(Html html, List<String> remarks) {
-        boolean many = remarks.size() > FEW;
-        if (many) {
-            html.open("details", "class", "warning");
-            html.element(
-                    "summary",
-                    remarks.size() + " remarks on the values, the first: " + remarks.get(0));
+        if (remarks.size() <= FEW) {
+            remarks.forEach(remark -> html.element("pre", remark, "class", "warning"));
+            return;
         }
-        remarks.forEach(
-                remark -> html.element("pre", remark, "class", many ? "remark" : "warning"));
-        if (many) {
-            html.close();
-        }
+        html.open("details", "class", "warning");
+        String summary = remarks.size() + " remarks on the values, the first: " + remarks.get(0);
+        html.element("summary", summary);
+        remarks.forEach(remark -> html.element("pre", remark, "class", "remark"));
+        html.close();
     }
 
     /** Enters what was typed, and answers with the sheet that comes of it. */

@@ -39,7 +39,8 @@ record WayBack(Notebook notebook, Visit visit, Html html) {
         Path folder = notebook.job().folder();
         html.element(
                 "p",
-                "A copy that was set aside is %s in the job’s folder. Named %s again, it takes the place of the shipped page."
+                ("A copy that was set aside is %s in the job’s folder. Named %s again, it"
+                                + " takes the place of the shipped page.")
                         .formatted(
                                 folder.relativize(file),
                                 notebook.adapted().file(visit.page()).getFileName()),
