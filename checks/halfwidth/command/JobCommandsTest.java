@@ -1,6 +1,7 @@
 package halfwidth.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.job.Job;
@@ -102,6 +103,46 @@ class JobCommandsTest {
         assertEquals(1, changed.status());
         assertTrue(changed.out().contains("CHANGED after it was written"), changed.out());
         assertTrue(changed.out().contains("CHANGED since it was signed"), changed.out());
+    }
+
+    @Test
+    void whatIsNoRecordIsSaidToBeNone() {
+        Program none = Program.here("verify", scratch.path("gone.html"));
+        assertEquals(1, none.status());
+        assertTrue(none.err().contains("gone.html is not there"), none.err());
+        String page = scratch.path("notebooks/trial/second.md");
+        Program other = Program.here("verify", page);
+        assertEquals(1, other.status());
+        assertTrue(other.err().contains("second.md is no record"), other.err());
+    }
+
+    @Test
+    void aVisitIsOfAJobAndHeadsWhatIsPrinted() {
+        Program nowhere =
+                Program.here(
+                        "run",
+                        "trial/first",
+                        "--visit",
+                        "today",
+                        "--notebooks",
+                        scratch.path("notebooks"));
+        assertEquals(2, nowhere.status(), nowhere.out());
+        assertTrue(nowhere.err().contains("--visit belongs to a job"), nowhere.err());
+        Program here = run("run", "trial/first", "--set", "length=5", "--visit", "today");
+        assertEquals(0, here.status(), here.err());
+        assertTrue(here.out().contains("Visit today, Station North Field\n"), here.out());
+    }
+
+    @Test
+    void aCopyWhoseChecksFailSaysSo() {
+        assertFalse(run("run", "trial/first", "--set", "length=5").out().contains("copy"));
+        scratch.file(
+                "job/pages/trial/first.md",
+                scratch.text("notebooks/trial/first.md").replace("== 10", "== 11").split("\n"));
+        Program run = run("run", "trial/first");
+        String words = run.out().replaceAll("\\s+", " ");
+        assertTrue(words.contains("Of its 1 checks, 1 fail on its worked example"), words);
+        assertEquals(0, run.status(), "it is not its worked example that was run");
     }
 
     @Test

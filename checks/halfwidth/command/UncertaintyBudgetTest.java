@@ -101,7 +101,9 @@ class UncertaintyBudgetTest {
     void refusesSoFewDrawsThatTheyTellNothing() {
         Program ran = run("--draws", "10");
         Expect.status(2, ran);
-        assertTrue(ran.err().contains("10 draws must be 1000 to 100000"), ran.err());
+        assertTrue(
+                ran.err().contains("10 draws must be a whole number from 1000 to 100000"),
+                ran.err());
     }
 
     @Test

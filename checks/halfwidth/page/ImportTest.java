@@ -98,7 +98,7 @@ class ImportTest {
         assertEquals(2.0, value(proposed, 1, 0));
         assertEquals(3.0, value(proposed, 2, 0));
         assertEquals(
-                "azimuth [\u00b0, reversed] \u2192 azimuth [\u00b0, reversed], counted in \u00b0",
+                "azimuth [\u00b0, reversed] \u2192 azimuth [\u00b0, reversed], converted to \u00b0",
                 proposed.mapping().get(0).words());
     }
 

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,6 +57,30 @@ class PagesTest {
                         "zoo/a");
         assertEquals(expected, pages.names());
         assertEquals(expected, pages.all().stream().map(Page::name).toList());
+    }
+
+    @Test
+    void withinAStageTheShippedPagesStandAsTheReadmeListsThemAndOthersAfter() throws IOException {
+        List<String> listed = new ArrayList<>();
+        String stage = "";
+        String readme = Files.readString(Path.of("README.md"));
+        for (String line : readme.substring(readme.indexOf("## The pages")).lines().toList()) {
+            String[] cells = line.split("\\|");
+            if (cells.length == 4 && cells[2].strip().matches("[a-z, -]+[a-z]")) {
+                stage = cells[1].isBlank() ? stage : cells[1].strip();
+                for (String page : cells[2].split(",")) {
+                    listed.add(stage + "/" + page.strip());
+                }
+            }
+        }
+        listed.remove("stage/page");
+        assertEquals(listed, new Pages(Path.of("notebooks")).names());
+        for (String name : List.of("site/a", "site/lost-mark", "site/check-points")) {
+            write(name + ".md", Samples.TEXT);
+        }
+        assertEquals(
+                List.of("site/check-points", "site/lost-mark", "site/a"),
+                new Pages(notebooks).names());
     }
 
     @Test

@@ -130,7 +130,7 @@ class AdaptAndReviewTest {
         assertTrue(page.contains("The adapted page says the same as the shipped one."), page);
         assertTrue(page.matches("(?s).*Checks: (\\d+) of \\1 hold.*"), page);
         assertTrue(page.contains("<summary>halfwidth.localizer."), page);
-        String form = "name=R.+Viewer&remark=step+%3Ci%3E+checked";
+        String form = "name=R.+Viewer&role=checked&remark=step+%3Ci%3E+checked";
         assertEquals(303, Wire.status(friend.post("/sign/" + PAGE + "?visit=", form)));
         String signed = friend.get(review);
         assertTrue(signed.contains("checked: R. Viewer, "), signed);
@@ -143,7 +143,7 @@ class AdaptAndReviewTest {
     @Test
     void signsForNobodyWithoutAName() throws IOException {
         List<String> before = records();
-        assertEquals(400, Wire.status(friend.post("/sign/" + PAGE + "?visit=", "name=+&remark=")));
+        assertEquals(400, Wire.status(friend.post("/sign/" + PAGE + "?visit=", "name=+&role=checked&remark=")));
         assertEquals(before, records());
     }
 }

@@ -76,7 +76,7 @@ class AdaptTest {
     }
 
     private static void keep() {
-        Browser.find(".change button[type=submit]").click();
+        Browser.find(".change .hands button[type=submit]").click();
         Browser.until(
                 "document.querySelector('.change') === null"
                         + " && document.querySelector('.item.java') !== null");
@@ -144,6 +144,62 @@ class AdaptTest {
         Files.writeString(copy(), shipped.replaceFirst("# .*", "# Another title"));
         Browser.untilShown("h1", "Another title");
         Browser.until("document.querySelector('.change textarea')?.value === arguments[0]", STEP);
+    }
+
+    @Test
+    void aStepThatFailsIsKeptOnlyWhenThatIsSaid() throws IOException {
+        field(firstStep(), "after").sendKeys("double stepOfMine = 2.5 * nothing; // m");
+        untilTried();
+        Browser.untilShown(".step-editor-problems", "nothing");
+        assertFalse(Browser.text(".change .outcome").contains("No result of the page changes."));
+        Browser.find(".change .hands button[type=submit]").click();
+        Browser.untilShown(".change .outcome", "With this change line ");
+        assertFalse(Files.exists(copy()));
+        Browser.find(".change .outcome button[value=agreed]").click();
+        Browser.until("document.querySelector('.change') === null");
+        assertTrue(kept().contains("2.5 * nothing"), kept());
+    }
+
+    @Test
+    void aLineThatIsChangedElsewhereStandsBesideWhatWasTypedForIt() throws IOException {
+        String step = firstStep();
+        String mine = step.substring(0, step.indexOf(";")) + " + 0.001; // m";
+        WebElement field = field(step, "replace");
+        field.sendKeys(Keys.chord(Keys.CONTROL, "a"), mine);
+        untilTried();
+        String other = step.replaceFirst("; // ", " * 1; // ");
+        Files.createDirectories(copy().getParent());
+        Files.writeString(copy(), shipped.replace(step, other));
+        Browser.untilShown(".gone", "were changed meanwhile");
+        assertEquals(mine, Browser.run("return document.querySelector('.gone textarea').value"));
+        assertEquals(
+                other,
+                Browser.run(
+                        "return document.querySelector('.gone').nextElementSibling.dataset.source"),
+                "what stands there now is next to it");
+        Browser.find(".gone .hands button").click();
+        Browser.until("document.querySelector('.change textarea')?.value === arguments[0]", mine);
+        untilTried();
+        keep();
+        assertEquals(shipped.replace(step, mine), kept());
+    }
+
+    @Test
+    void aCopyWhoseChecksFailSaysSoWhereverItIsUsed() throws IOException {
+        int end = shipped.indexOf("```", shipped.indexOf("```java check\n") + 14);
+        String wrong = "agrees(1, 2, 1e-9); // on purpose\n";
+        Files.createDirectories(copy().getParent());
+        Files.writeString(copy(), shipped.substring(0, end) + wrong + shipped.substring(end));
+        served.fill(PAGE, "of a copy");
+        String warning = "fail on its worked example (line ";
+        Browser.untilShown("#top .copy.broken", " checks, 1 fail ");
+        Browser.untilShown("#top .copy.broken", warning);
+        for (String view : java.util.List.of("/review", "/record")) {
+            served.open(Address.of(view, new Visit(PAGE, "of a copy")));
+            Browser.untilShown(".copy.broken", warning);
+        }
+        served.open("/");
+        Browser.untilShown("main", "the job’s own copy");
     }
 
     @Test

@@ -108,12 +108,21 @@ class FillInTest {
     }
 
     @Test
-    void whatIsTakenBackIsGoneFromTheScreenAndSaid() {
+    void whatWasEnteredTogetherIsTakenBackOnlyWhenThatIsSaidAndIsGoneFromTheScreen() {
         served.fill("transmit/feed-trim", "back");
         focus(1, "SBO cut");
         paste("0\t0\t-14\t-10\n0\t1.5\t-8\t-4\n");
         Browser.untilShown("#count-phasing", "2 rows, none missing.");
         type(Keys.chord(Keys.CONTROL, "z"));
+        Browser.untilShown("#notice", "Take back 8 values entered together ");
+        Browser.untilShown("#notice", "phasing, row 2, CSB cut = 1.5; and 2 more?");
+        assertEquals("Take 8 values back", Browser.run("return document.activeElement.innerText"));
+        Browser.find("[data-do=leave]").click();
+        assertEquals("", Browser.text("#notice"));
+        assertEquals("1.5", cell(2, "CSB cut"));
+        Browser.find("[data-do=undo]").click();
+        Browser.untilShown("#notice", "Take back 8 values");
+        type(Keys.ENTER);
         Browser.untilShown("#notice", "Taken back: ");
         Browser.untilShown("#count-phasing", "Not filled in.");
         assertEquals(
@@ -121,6 +130,72 @@ class FillInTest {
                 Browser.run(
                         "return [...document.querySelectorAll('td [data-entry]')]"
                                 + ".map(cell => cell.value).join('')"));
+    }
+
+    @Test
+    void aSingleEntryIsTakenBackAtOnce() {
+        served.fill("transmit/feed-trim", "single");
+        Browser.find("#f-target").sendKeys("0.5", Keys.TAB);
+        Browser.untilShown("#s-target", "0.5");
+        Browser.find("[data-do=undo]").click();
+        Browser.untilShown("#notice", "Taken back: target = 0.5");
+        Browser.until("document.querySelector('#f-target').value === ''");
+    }
+
+    @Test
+    void aPastedLineThatNamesTheColumnsIsNoReading() {
+        served.fill("transmit/feed-trim", "headed");
+        focus(1, "SBO cut");
+        paste("SBO cut [in]\tCSB cut\toffset 1\toffset 2\n0\t0\t-14\t-10\n");
+        Browser.untilShown("#count-phasing", "1 row, none missing.");
+        assertEquals("-14", cell(1, "offset 1"));
+        assertTrue(Browser.text("#notice").contains("names the columns"), Browser.text("#notice"));
+    }
+
+    @Test
+    void aRefusedCellKeepsItsReasonInSightAndAFileThatIsLoadedTakesItsPlace(@TempDir Path folder)
+            throws IOException {
+        Path file = folder.resolve("cuts.csv");
+        Files.writeString(file, "SBO cut,CSB cut,offset 1,offset 2\n0,0,-4.5,-8\n");
+        served.fill("transmit/feed-trim", "mended");
+        focus(1, "offset 1");
+        type("oops", Keys.TAB);
+        Browser.untilShown("[data-cell=phasing]", "Row 1, offset 1: ");
+        type("-8", Keys.TAB);
+        Browser.untilShown("#count-phasing", "1 row");
+        Browser.untilShown("[data-cell=phasing]", "Row 1, offset 1: ");
+        Browser.find("[data-load=phasing]").sendKeys(file.toString());
+        Browser.untilShown("#count-phasing", "1 row, none missing.");
+        assertEquals("-4.5", cell(1, "offset 1"));
+        assertEquals("", Browser.text("[data-cell=phasing]"));
+    }
+
+    @Test
+    void aMissingReadingMayHaveAnyReasonInParentheses() {
+        served.fill("sweep/ground-check", "reasons");
+        focus(1, "azimuth");
+        paste("-35\t254 in the 90\t257 in the 90\n-25\tunder water\t\n");
+        Browser.untilShown("[data-cell=sweep]", "or another in parentheses");
+        focus(2, "transmitter 1");
+        type(Keys.chord(Keys.CONTROL, "a"), "(under water)", Keys.TAB);
+        Browser.until(
+                "document.querySelector('[data-row=\"2\"][placeholder=\"under water\"]')!==null");
+        assertTrue(journal().contains(",under water"), journal());
+        assertEquals("", cell(2, "transmitter 1"));
+    }
+
+    @Test
+    void everySheetSaysWhichVisitItIsOf() {
+        served.fill("transmit/feed-trim", "course feed");
+        assertTrue(Browser.text(".heading").contains("course feed"), Browser.text(".heading"));
+        served.open(Address.of("/record", new Visit("transmit/feed-trim", "course feed")));
+        assertTrue(Browser.text(".heading").contains("course feed"), Browser.text(".heading"));
+        assertTrue(
+                Browser.driver()
+                        .getPageSource()
+                        .replaceAll("\\\\0000[0-9a-f]{2} ", "·")
+                        .contains("North Field· runway 09· course feed"),
+                "in the margin of each printed page, too");
     }
 
     @Test
@@ -179,6 +254,8 @@ class FillInTest {
         assertEquals("", cell(4, "reference"));
         assertEquals("267 in the 90", cell(5, "reference"));
         type(Keys.chord(Keys.CONTROL, "z"));
+        Browser.until("document.querySelector('[data-do=take]') !== null");
+        type(Keys.ENTER);
         Browser.untilShown("#count-sweep", "3 rows, ");
     }
 

@@ -10,6 +10,7 @@ import halfwidth.job.Visit;
 import halfwidth.page.Pages;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.openqa.selenium.Keys;
 
 /** A reviewer at the review view, in Chromium. */
 @ExtendWith(Browser.class)
@@ -96,9 +98,32 @@ class ReviewTest {
         Browser.untilShown("main", "checked: R. Viewer, ");
         Browser.untilShown("main", "by hand, at the mast");
         assertTrue(served.journal().contains(",R. Viewer,"), served.journal());
-        try (Stream<?> records = Files.list(served.folder().resolve("records"))) {
-            assertTrue(records.count() > 0, "a record");
+        Browser.untilShown(".heading", "R. Viewer");
+        try (Stream<Path> records = Files.list(served.folder().resolve("records"))) {
+            Path record =
+                    records.filter(file -> file.toString().endsWith(".html"))
+                            .findAny()
+                            .orElseThrow();
+            assertTrue(
+                    Files.readString(record).contains("<dt>Checked by</dt><dd>R. Viewer</dd>"),
+                    "the record that is signed names who signs it");
         }
+    }
+
+    /** Other values are another sheet: nobody has checked that. */
+    @Test
+    void whoSignedHeadsTheSheetOnlyAsLongAsItIsWhatWasSigned() {
+        open();
+        Browser.find("[name=name]").sendKeys("P. Reparer");
+        Browser.find("[name=role]").sendKeys("prepared");
+        Browser.find("form.sign button").click();
+        Browser.untilShown(".heading", "P. Reparer");
+        served.fill(PAGE, "");
+        Browser.untilShown(".heading", "P. Reparer");
+        Browser.find("#f-displacement").sendKeys("5", Keys.TAB);
+        Browser.until("!document.querySelector('.heading').innerText.includes('P. Reparer')");
+        Browser.find("[data-do=undo]").click();
+        Browser.untilShown(".heading", "P. Reparer");
     }
 
     @Test

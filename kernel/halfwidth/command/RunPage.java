@@ -10,6 +10,7 @@ import halfwidth.run.Run;
 import halfwidth.run.Script;
 import halfwidth.run.Values;
 import halfwidth.run.Workshop;
+import halfwidth.show.OwnCopy;
 import halfwidth.show.Sheet;
 import halfwidth.show.Stamp;
 import halfwidth.show.TextSheet;
@@ -18,6 +19,7 @@ import halfwidth.show.Traced;
 import halfwidth.show.Verdict;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -77,8 +79,10 @@ final class RunPage implements Callable<Integer> {
             try (OpenPage open = workshop.open(Script.of(page))) {
                 Values values = Values.of(filled);
                 boolean shown = out != null || record;
+                // First, since what is drawn is the last run's.
+                Optional<OwnCopy> copy = kept.ownCopy(page, notebooks.pages(), open);
                 Run run = shown ? open.work(values) : open.run(values);
-                Sheet sheet = sheet(filled, run);
+                Sheet sheet = sheet(filled, run, copy);
                 print(sheet);
                 kept.publish(sheet);
                 Sheet drawn = shown ? Pictures.drawn(sheet, open) : sheet;
@@ -93,8 +97,9 @@ final class RunPage implements Callable<Integer> {
         }
     }
 
-    private Sheet sheet(Filled filled, Run run) {
-        return new Sheet(filled, run, job.heading(), Stamp.now(Version.text(), filled.page()));
+    private Sheet sheet(Filled filled, Run run, Optional<OwnCopy> copy) {
+        Stamp stamp = Stamp.now(Version.text(), filled.page());
+        return new Sheet(filled, run, job.heading(filled), stamp, copy);
     }
 
     private void trace(Traced traced) {

@@ -12,6 +12,7 @@ import halfwidth.run.Values;
 import halfwidth.show.Sheet;
 import halfwidth.show.Traced;
 import java.time.Duration;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
@@ -29,21 +30,31 @@ final class Tracing {
                             + " follows its inputs, and what adds most.")
     private boolean budget;
 
-    private int draws;
-
     @Option(
             names = "--draws",
             paramLabel = "N",
+            converter = DrawsReader.class,
             description =
                     "Print the budget and check it by so many random draws of the uncertain"
-                            + " inputs, 1000 to 100000.")
-    void draws(int number) {
-        if (number < FEWEST_DRAWS || number > MOST_DRAWS) {
-            throw new TypeConversionException(
-                    "%s draws must be %s to %s, as in 10000"
-                            .formatted(number, FEWEST_DRAWS, MOST_DRAWS));
+                            + " inputs, "
+                            + FEWEST_DRAWS
+                            + " to "
+                            + MOST_DRAWS
+                            + ".")
+    private int draws;
+
+    private static final class DrawsReader implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String typed) {
+            boolean whole = typed.matches("\\d{1,6}");
+            int number = whole ? Integer.parseInt(typed) : 0;
+            if (number < FEWEST_DRAWS || number > MOST_DRAWS) {
+                throw new TypeConversionException(
+                        "%s draws must be a whole number from %s to %s, as in 10000"
+                                .formatted(typed, FEWEST_DRAWS, MOST_DRAWS));
+            }
+            return number;
         }
-        draws = number;
     }
 
     boolean wanted() {

@@ -6,6 +6,7 @@ import halfwidth.record.Signatures;
 import halfwidth.record.Verification;
 import halfwidth.run.Workshop;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -61,6 +62,9 @@ final class VerifyRecords implements Callable<Integer> {
             holds = verified.holds();
         } catch (RecordRefused refusal) {
             spec.commandLine().getErr().println(refusal.getMessage());
+            if (!Files.isReadable(record) || Signatures.job(record).isEmpty()) {
+                return false;
+            }
             holds = false;
         }
         boolean signatures = signatures(record, out);

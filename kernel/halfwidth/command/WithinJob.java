@@ -1,5 +1,6 @@
 package halfwidth.command;
 
+import halfwidth.adapt.AdaptedPages;
 import halfwidth.job.Fact;
 import halfwidth.job.Filling;
 import halfwidth.job.Job;
@@ -9,6 +10,9 @@ import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
 import halfwidth.record.Findings;
+import halfwidth.run.OpenPage;
+import halfwidth.run.Values;
+import halfwidth.show.OwnCopy;
 import halfwidth.show.Sheet;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -18,7 +22,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** The options of a run within a job: which one, which visit, as of when. */
 final class WithinJob implements AutoCloseable {
@@ -47,11 +54,15 @@ final class WithinJob implements AutoCloseable {
                             + " several.")
     private Map<String, String> from = new LinkedHashMap<>();
 
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
     private Job job;
 
     /** Opens the job, if one is named; to read only if another process writes in it. */
     void open(PrintWriter err) {
         if (folder == null) {
+            refuseWithoutJob();
             return;
         }
         try {
@@ -61,6 +72,18 @@ final class WithinJob implements AutoCloseable {
             job = Job.readOnly(folder);
         }
         JobFolder.warned(job, err);
+    }
+
+    /** Rather than run a worked example for somebody who asks for a visit. */
+    private void refuseWithoutJob() {
+        String asked =
+                !visit.name().isEmpty()
+                        ? "--visit"
+                        : at != null ? "--at" : !from.isEmpty() ? "--from" : "";
+        if (!asked.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(), asked + " belongs to a job: name its folder, --job DIR.");
+        }
     }
 
     private Job earlier(Job whole) {
@@ -107,12 +130,16 @@ final class WithinJob implements AutoCloseable {
         return filling.filled();
     }
 
-    Map<String, String> heading() {
-        Map<String, String> heading = new LinkedHashMap<>(job == null ? Map.of() : job.heading());
-        if (!visit().isEmpty()) {
-            heading.put("Visit", visit());
-        }
-        return heading;
+    Map<String, String> heading(Filled filled) {
+        return job == null ? Map.of() : job.heading(filled, visit());
+    }
+
+    /** What is to be known of a page that is the job's own; the page is run for that. */
+    Optional<OwnCopy> ownCopy(Page page, Pages shipped, OpenPage open) {
+        return job().map(own -> new AdaptedPages(shipped.folder(), own.folder()))
+                .filter(adapted -> adapted.adapted(page.name()))
+                .map(adapted -> adapted.hasShipped(page.name()))
+                .map(has -> OwnCopy.of(has, open.run(Values.of(Filled.example(page)))));
     }
 
     /** Keeps what a run found, for other pages to take. */

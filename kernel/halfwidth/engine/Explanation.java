@@ -51,6 +51,9 @@ final class Explanation {
         if (thrown instanceof NullPointerException) {
             return "The step uses a value that is not there: a blank reading, perhaps.";
         }
+        if (thrown instanceof AssertionError) {
+            return "What the page asserts is not so.";
+        }
         if (thrown instanceof StackOverflowError) {
             return "A method on this page calls itself without end.";
         }

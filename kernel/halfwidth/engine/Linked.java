@@ -32,16 +32,20 @@ final class Linked {
     }
 
     private static ClassLoader loader(Map<String, byte[]> classes) {
-        return new ClassLoader(Linked.class.getClassLoader()) {
-            @Override
-            protected Class<?> findClass(String name) throws ClassNotFoundException {
-                byte[] found = classes.get(name);
-                if (found == null) {
-                    throw new ClassNotFoundException(name);
-                }
-                return defineClass(name, found, 0, found.length);
-            }
-        };
+        ClassLoader loader =
+                new ClassLoader(Linked.class.getClassLoader()) {
+                    @Override
+                    protected Class<?> findClass(String name) throws ClassNotFoundException {
+                        byte[] found = classes.get(name);
+                        if (found == null) {
+                            throw new ClassNotFoundException(name);
+                        }
+                        return defineClass(name, found, 0, found.length);
+                    }
+                };
+        // Else an assert on a page would be a check that cannot fail.
+        loader.setDefaultAssertionStatus(true);
+        return loader;
     }
 
     private static Method method(ClassLoader loader, EntryPoints.EntryPoint entry) {

@@ -5,9 +5,11 @@ import halfwidth.page.Page;
 import halfwidth.page.Pages;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -100,6 +102,41 @@ public final class Job implements AutoCloseable {
     /** What job.csv says, in its order. */
     public Map<String, String> heading() {
         return heading;
+    }
+
+    /**
+     * What heads a sheet of a visit: its name, what job.csv says, and who signed a record of this
+     * page with just these values, and when. A signature of other values, or of another text of the
+     * page, heads nothing.
+     *
+     * @param visit the visit's name, "" for that without
+     */
+    public synchronized Map<String, String> heading(Filled filled, String visit) {
+        Map<String, String> all = new LinkedHashMap<>();
+        if (!visit.isEmpty()) {
+            all.put("Visit", visit);
+        }
+        all.putAll(heading);
+        now
+                .of(new Visit(filled.page().name(), visit))
+                .map(state -> state.signed(Fingerprint.of(filled)))
+                .orElse(Map.of())
+                .values()
+                .stream()
+                .sorted(Comparator.comparing(Line::number))
+                .forEach(line -> all.putAll(signed(line)));
+        return all;
+    }
+
+    private static Map<String, String> signed(Line line) {
+        Fact.Signed signed = (Fact.Signed) line.fact();
+        return signed(signed.role(), signed.by(), line.time().toLocalDate());
+    }
+
+    /** What a signature puts into the heading. */
+    public static Map<String, String> signed(Fact.Role role, String by, LocalDate day) {
+        String box = role == Fact.Role.PREPARED ? "Prepared by" : "Checked by";
+        return Map.of(box, by, "Date", day.toString());
     }
 
     /** What is wrong with the journal: lines altered, removed or torn off. */
@@ -275,6 +312,31 @@ public final class Job implements AutoCloseable {
             throw new IllegalArgumentException("fact " + fact + " must be entered or undone");
         }
         return write(List.of(fact));
+    }
+
+    /**
+     * What was entered together last and is not yet taken back; none if there is nothing.
+     *
+     * @param visit on this visit; on any, if absent
+     */
+    public synchronized List<Line> lastEntered(Optional<Visit> visit) {
+        return Undoing.last(lines, visit);
+    }
+
+    /**
+     * Takes back what was entered last, if that is what somebody {@linkplain #lastEntered saw}.
+     *
+     * @param first the number of the first of its lines
+     * @return what was taken back
+     * @throws JobRefused if something else was entered meanwhile, or it is taken back already
+     */
+    public synchronized List<Line> undo(Visit visit, long first) {
+        List<Line> last = lastEntered(Optional.of(visit));
+        if (last.isEmpty() || last.get(0).number() != first) {
+            throw new JobRefused(
+                    "Something else was entered or taken back meanwhile; look at it first.");
+        }
+        return undo(Optional.of(visit));
     }
 
     /**

@@ -11,6 +11,8 @@ final class VisitState {
     private final Map<Place, Line> values = new LinkedHashMap<>();
     private final Map<String, String> choices = new HashMap<>();
     private final Map<String, Finding> findings = new LinkedHashMap<>();
+    private final Map<String, String> recorded = new HashMap<>();
+    private final Map<String, Map<Fact.Role, Line>> signed = new HashMap<>();
     private Line ran;
 
     void add(Line line) {
@@ -24,6 +26,11 @@ final class VisitState {
             findings.clear();
         } else if (fact instanceof Fact.Found found) {
             findings.put(found.finding().name(), found.finding());
+        } else if (fact instanceof Fact.Recorded record && ran != null) {
+            recorded.put(record.file(), ((Fact.Ran) ran.fact()).madeFrom());
+        } else if (fact instanceof Fact.Signed signature) {
+            signed.computeIfAbsent(recorded.get(signature.file()), first -> new HashMap<>())
+                    .put(signature.role(), line);
         }
     }
 
@@ -55,6 +62,15 @@ final class VisitState {
         return ran != null
                 && ran.fact().equals(run)
                 && List.copyOf(findings.values()).equals(found);
+    }
+
+    /**
+     * The last signature in each role under a record of what was run from just these values.
+     *
+     * @param madeFrom the digest of the page's text and values
+     */
+    Map<Fact.Role, Line> signed(String madeFrom) {
+        return signed.getOrDefault(madeFrom, Map.of());
     }
 
     Optional<Line> ran() {

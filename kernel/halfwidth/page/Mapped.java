@@ -138,7 +138,7 @@ public record Mapped(String heading, Optional<Column> column, String unit, Sign 
         if (sign != Sign.NOT_STATED) {
             stated.add(sign.words);
         }
-        String to = column.get().unit().isEmpty() ? "" : ", counted in " + column.get().unit();
+        String to = column.get().unit().isEmpty() ? "" : ", converted to " + column.get().unit();
         String bracket = stated.isEmpty() ? "" : " [" + String.join(", ", stated) + "]";
         return heading + " → " + column.get().name() + bracket + to;
     }

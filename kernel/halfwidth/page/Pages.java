@@ -18,18 +18,40 @@ import java.util.stream.Stream;
  */
 public final class Pages {
     private static final String ENDING = ".md";
-    private static final List<String> STAGES =
+
+    /** The order in which the work of a station asks for them. */
+    private static final List<String> JOB =
             List.of(
-                    "site",
-                    "lines",
-                    "transmit",
-                    "array",
-                    "sweep",
-                    "monitor",
-                    "instruments",
-                    "record");
+                    "site/course-geometry",
+                    "site/check-points",
+                    "site/lost-mark",
+                    "lines/phase-constant",
+                    "transmit/modulation",
+                    "transmit/feed-trim",
+                    "transmit/quadrature-phasing",
+                    "transmit/course-width",
+                    "transmit/clearance-width",
+                    "array/prediction",
+                    "array/distribution-check",
+                    "array/tolerance-study",
+                    "sweep/ground-check",
+                    "sweep/comparison",
+                    "monitor/return-lines",
+                    "monitor/pair-null",
+                    "monitor/composite",
+                    "monitor/alarm-points",
+                    "instruments/receiver-check",
+                    "instruments/load-impedance",
+                    "record/facility-reference",
+                    "record/periodic-check",
+                    "record/flight-brief");
+
+    private static final List<String> STAGES = JOB.stream().map(Pages::folder).distinct().toList();
     private static final Comparator<String> ORDER =
-            Comparator.comparingInt(Pages::stage).thenComparing(Comparator.naturalOrder());
+            Comparator.<String>comparingInt(name -> place(STAGES, folder(name)))
+                    .thenComparing(name -> folder(name))
+                    .thenComparingInt(name -> place(JOB, name))
+                    .thenComparing(Comparator.naturalOrder());
 
     private final Path notebooks;
     private final Optional<Path> adapted;
@@ -55,14 +77,19 @@ public final class Pages {
         return new Pages(notebooks, Optional.of(folder), parsed);
     }
 
-    private static int stage(String name) {
-        int stage = STAGES.indexOf(name.substring(0, Math.max(name.indexOf('/'), 0)));
-        return stage < 0 ? STAGES.size() : stage;
+    private static String folder(String name) {
+        return name.substring(0, Math.max(name.indexOf('/'), 0));
+    }
+
+    /** What is not in the order comes after what is. */
+    private static int place(List<String> order, String name) {
+        int place = order.indexOf(name);
+        return place < 0 ? order.size() : place;
     }
 
     /**
-     * The names of all pages: stage by stage in the order of the job, other folders after, each in
-     * the order of the alphabet.
+     * The names of all pages in the order of the job, stage by stage; what is not of it comes last
+     * in its stage, and other folders last of all, by the alphabet.
      *
      * @throws UncheckedIOException if the folder cannot be read
      */

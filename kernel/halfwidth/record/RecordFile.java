@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -126,6 +127,8 @@ public final class RecordFile {
             byte[] bytes = Files.readAllBytes(file);
             String text = new String(bytes, StandardCharsets.ISO_8859_1);
             return text.replace("\r\n", "\n").getBytes(StandardCharsets.ISO_8859_1);
+        } catch (NoSuchFileException none) {
+            throw new RecordRefused(file + " is not there");
         } catch (IOException e) {
             throw new RecordRefused(file + " cannot be read: " + e);
         }

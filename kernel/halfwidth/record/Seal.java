@@ -21,6 +21,11 @@ final class Seal {
         return html.substring(0, at) + Fingerprint.of(html) + html.substring(behind);
     }
 
+    /** Whether there is such a digest, right or not. */
+    static boolean isThere(byte[] file) {
+        return new String(file, StandardCharsets.ISO_8859_1).contains(PLACE);
+    }
+
     /** Whether the file is as it was written, but for its line ends. */
     static boolean holds(byte[] file) {
         String text = new String(file, StandardCharsets.ISO_8859_1);

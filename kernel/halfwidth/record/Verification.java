@@ -83,17 +83,22 @@ public record Verification(
                 | EntryRefused
                 | PageLost
                 | NoSuchElementException wrong) {
-            throw refused(file, wrong, Seal.holds(bytes));
+            throw refused(file, wrong, bytes);
         }
     }
 
-    private static RecordRefused refused(Path file, RuntimeException wrong, boolean sealed) {
-        return new RecordRefused(
-                file
-                        + (sealed
-                                ? " cannot be done again: "
-                                : " was changed, and cannot be read: ")
-                        + wrong.getMessage());
+    private static RecordRefused refused(Path file, RuntimeException wrong, byte[] bytes) {
+        if (!Seal.isThere(bytes)) {
+            return new RecordRefused(
+                    file
+                            + " is no record: it has no seal. Name an HTML file in the folder"
+                            + " records of a job.");
+        }
+        String how =
+                Seal.holds(bytes)
+                        ? " cannot be done again: "
+                        : " was changed, and cannot be read: ";
+        return new RecordRefused(file + how + wrong.getMessage());
     }
 
     private static List<Finding> again(Filled filled, Workshop workshop) {

@@ -68,9 +68,9 @@ public record Answer(
         return value.isPresent() && value.get() instanceof Shown.Words;
     }
 
-    /** The standard uncertainty as shown: never rounded to nothing. */
+    /** The standard uncertainty as shown: never rounded to nothing; "" where there is no number. */
     public String shownUncertainty() {
-        if (uncertainty.isEmpty()) {
+        if (uncertainty.isEmpty() || number().isEmpty()) {
             return "";
         }
         double size = uncertainty.get();

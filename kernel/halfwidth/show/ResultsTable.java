@@ -2,6 +2,7 @@ package halfwidth.show;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** The answers with their limits and verdicts, and what stands in the way of the rest. */
 record ResultsTable(Sheet sheet, Html html) {
@@ -101,7 +102,16 @@ record ResultsTable(Sheet sheet, Html html) {
     }
 
     private void why(Answer answer) {
-        String why = answer.ruling().why();
+        List<String> awaited =
+                answer.value().isPresent()
+                        ? List.of()
+                        : Absence.awaited(answer.result().name(), sheet.run());
+        String why =
+                awaited.isEmpty()
+                        ? answer.ruling().why()
+                        : awaited.stream()
+                                .map(sheet::label)
+                                .collect(Collectors.joining(", ", "waiting for: ", ""));
         if (!why.isEmpty()) {
             html.element("span", why, "class", "why");
         }

@@ -1,5 +1,6 @@
 package halfwidth.show;
 
+import halfwidth.page.Field;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.run.Outcome;
@@ -8,6 +9,7 @@ import halfwidth.run.Run;
 import halfwidth.run.Run.Ran;
 import halfwidth.run.Shown;
 import halfwidth.value.Entry;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,8 +24,31 @@ import java.util.stream.Stream;
  * @param heading what is known for the heading, as in {@code "Station" → "Demo"}; what is not known
  *     leaves a rule to write on
  * @param stamp what made the sheet
+ * @param ownCopy what is to be known of the page if it is a job's own
  */
-public record Sheet(Filled filled, Run run, Map<String, String> heading, Stamp stamp) {
+public record Sheet(
+        Filled filled,
+        Run run,
+        Map<String, String> heading,
+        Stamp stamp,
+        Optional<OwnCopy> ownCopy) {
+
+    /** A sheet of a shipped page. */
+    public Sheet(Filled filled, Run run, Map<String, String> heading, Stamp stamp) {
+        this(filled, run, heading, stamp, Optional.empty());
+    }
+
+    /** The same sheet of a page that is a job's own. */
+    public Sheet ofOwnCopy(OwnCopy copy) {
+        return new Sheet(filled, run, heading, stamp, Optional.of(copy));
+    }
+
+    /** The same sheet with more in its heading. */
+    public Sheet headed(Map<String, String> more) {
+        Map<String, String> all = new LinkedHashMap<>(heading);
+        all.putAll(more);
+        return new Sheet(filled, run, all, stamp, ownCopy);
+    }
 
     /**
      * The same sheet with its plots drawn. Where one cannot be, since the page's worker had to be
@@ -37,7 +62,8 @@ public record Sheet(Filled filled, Run run, Map<String, String> heading, Stamp s
                 filled,
                 new Run(steps, run.checks(), run.finals(), run.worked(), run.rows()),
                 heading,
-                stamp);
+                stamp,
+                ownCopy);
     }
 
     private static Ran drawn(Ran ran, IntFunction<byte[]> draw) {
@@ -92,10 +118,16 @@ public record Sheet(Filled filled, Run run, Map<String, String> heading, Stamp s
 
     /** How a person knows an input or table: its label where it has one, with its name. */
     String known(String name) {
+        String label = label(name);
+        return label.equals(name) ? name : "%s (%s)".formatted(label, name);
+    }
+
+    /** The label of an input; a table has none but its name. */
+    String label(String name) {
         return page().fields().stream()
                 .filter(field -> field.name().equals(name))
                 .findFirst()
-                .map(field -> "%s (%s)".formatted(field.label(), name))
+                .map(Field::label)
                 .orElse(name);
     }
 

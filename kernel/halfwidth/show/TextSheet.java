@@ -6,6 +6,7 @@ import halfwidth.run.Outcome;
 import halfwidth.run.Run.Ran;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * A sheet as plain text for a terminal, {@value #WIDTH} columns wide: what a technician needs,
@@ -43,8 +44,21 @@ public final class TextSheet {
                         ? Line.padRight(title, room) + name
                         : title + "  " + name);
         lines.add("=".repeat(WIDTH));
+        heading();
         if (sheet.example()) {
             lines.add("*** WORKED EXAMPLE - invented values, not a station's ***");
+        }
+        sheet.ownCopy().ifPresent(copy -> indent(copy.words(), copy.isSound() ? "" : "*** "));
+    }
+
+    private void heading() {
+        String words =
+                sheet.heading().entrySet().stream()
+                        .filter(entry -> !entry.getValue().isBlank())
+                        .map(entry -> entry.getKey() + " " + entry.getValue())
+                        .collect(Collectors.joining(", "));
+        if (!words.isEmpty()) {
+            indent(words, "");
         }
     }
 

@@ -19,6 +19,16 @@ record TopOfSheet(Sheet sheet, Html html) {
             html.text(" – invented values, not a station’s. Do not set or cut anything by them.");
             html.close();
         }
+        sheet.ownCopy()
+                .ifPresent(
+                        copy ->
+                                html.element(
+                                        "p",
+                                        copy.words(),
+                                        "class",
+                                        copy.isSound() ? "copy" : "copy broken",
+                                        "role",
+                                        "note"));
         cautions();
         html.close().line();
     }

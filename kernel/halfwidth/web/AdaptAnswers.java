@@ -7,10 +7,14 @@ import halfwidth.adapt.Version;
 import halfwidth.job.Visit;
 import halfwidth.page.Problem;
 import halfwidth.show.Html;
+import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A page's steps and blocks to be changed one by one; what is kept is a copy in the job. */
 record AdaptAnswers(Notebook notebook) {
+    /** The status of an answer that asks whether it is really meant (RFC 6585, section 3). */
+    private static final int AGREEMENT_NEEDED = 428;
 
     /** The view without the sheet, which has to be compiled first and then is sent for. */
     Reply page(Request request, Visit visit) {
@@ -104,23 +108,30 @@ record AdaptAnswers(Notebook notebook) {
         Draft before = unchanged(request.form(), visit);
         Draft after = edit.on(before);
         Html html = new Html();
-        TrialView view = new TrialView(edit, html);
+        TrialView view = new TrialView(html);
         if (after.page().isEmpty() || before.page().isEmpty()) {
             view.refused(after.problems());
             return Reply.html(html.toString());
         }
         boolean example = isExample(request.form(), visit);
-        Scene was = notebook.trial(before.page().get(), visit, example);
-        Scene is = notebook.trial(after.page().get(), visit, example);
-        // Checks hold for the worked example alone.
-        view.ran(was, is, example ? is : notebook.trial(after.page().get(), visit, true));
+        Trial trial = trial(edit, before, after, visit, example);
+        Scene checked = example ? trial.after() : notebook.trial(after.page().get(), visit, true);
+        view.ran(trial, checked);
         return Reply.html(html.toString());
     }
 
-    /** Keeps a change in the job's copy of the page. */
+    private Trial trial(Edit edit, Draft before, Draft after, Visit visit, boolean example) {
+        return new Trial(
+                edit,
+                notebook.trial(before.page().orElseThrow(), visit, example),
+                notebook.trial(after.page().orElseThrow(), visit, example));
+    }
+
+    /** Keeps a change in the job's copy of the page; asks first if a step fails with it. */
     Reply keep(Request request, Visit visit) {
         Edit edit = Edit.of(request.form());
-        Draft after = edit.on(unchanged(request.form(), visit));
+        Draft before = unchanged(request.form(), visit);
+        Draft after = edit.on(before);
         if (after.page().isEmpty()) {
             return Reply.text(
                     409,
@@ -128,12 +139,30 @@ record AdaptAnswers(Notebook notebook) {
                             .map(Problem::message)
                             .collect(Collectors.joining("\n")));
         }
+        boolean agreed = request.form().find("agreed").isPresent();
+        if (!agreed && before.page().isPresent()) {
+            boolean example = isExample(request.form(), visit);
+            Trial trial = trial(edit, before, after, visit, example);
+            List<Problem> failures =
+                    Stream.of(trial.failuresHere(), trial.failuresElsewhere())
+                            .flatMap(List::stream)
+                            .toList();
+            if (!failures.isEmpty()) {
+                return Reply.text(AGREEMENT_NEEDED, "With this change " + words(failures));
+            }
+        }
         try {
             notebook.adapted().write(after, seen(request.form()));
             return Reply.text(200, "line-" + edit.firstLine());
         } catch (ChangedElsewhere meanwhile) {
             throw changed();
         }
+    }
+
+    private static String words(List<Problem> failures) {
+        return failures.stream()
+                .map(one -> "line %s fails: %s".formatted(one.line(), one.message()))
+                .collect(Collectors.joining("\n"));
     }
 
     private static Version seen(Form form) {

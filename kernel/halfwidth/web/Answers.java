@@ -38,6 +38,7 @@ final class Answers {
         acts.put("/enter/", filling::enter);
         acts.put("/read/", filling::read);
         acts.put("/load/", filling::load);
+        acts.put("/last/", filling::last);
         acts.put("/undo/", filling::undo);
         acts.put("/stop/", filling::stop);
     }

@@ -40,7 +40,10 @@ final class Desk {
     private static final int PICTURES = 12;
 
     private final Workshop workshop;
-    private final Map<Values, Run> runs = new LinkedHashMap<>();
+
+    /** The one asked for least lately comes first. */
+    private final Map<Values, Run> runs = new LinkedHashMap<>(REMEMBERED, .75f, true);
+
     private final Map<Drawn, byte[]> drawn = new LinkedHashMap<>();
     private Page page;
     private OpenPage open;

@@ -15,11 +15,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Enters the values that the page understands; the others stay on the screen, with the reason. */
 final class Entering {
     /** What may be typed into a cell that has no reading, to say why. */
-    static final List<String> REASONS = List.of("lost mark", "out of service", "not reached");
+    private static final List<String> REASONS =
+            List.of("lost mark", "out of service", "not reached");
+
+    /** Any other reason, which its parentheses tell from a reading that is mistyped. */
+    private static final Pattern OTHER_REASON = Pattern.compile("\\(([^\\d()]{1,60})\\)");
 
     private final Job job;
     private final Page page;
@@ -57,7 +63,7 @@ final class Entering {
                 ? refusal.getMessage()
                         + " A reading that is missing may have a reason: "
                         + String.join(", ", REASONS)
-                        + "."
+                        + ", or another in parentheses, as in (under water)."
                 : refusal.getMessage();
     }
 
@@ -86,12 +92,20 @@ final class Entering {
 
     /** A reason typed into a cell of numbers makes it a blank with that reason. */
     private Change reasoned(Change change) {
-        String word = change.typed().strip().toLowerCase(Locale.ROOT);
-        boolean words =
-                column(page, change.place()).map(c -> c.kind() instanceof Kind.Text).orElse(true);
-        return !words && REASONS.contains(word)
-                ? new Change(change.place(), "", change.believed(), word)
-                : change;
+        String reason = reason(page, change.place(), change.typed());
+        return reason.isEmpty()
+                ? change
+                : new Change(change.place(), "", change.believed(), reason);
+    }
+
+    /** The reason for a missing reading that is typed into a cell of numbers; "" if none is. */
+    private static String reason(Page page, Place place, String typed) {
+        if (column(page, place).map(c -> c.kind() instanceof Kind.Text).orElse(true)) {
+            return "";
+        }
+        String word = typed.strip().toLowerCase(Locale.ROOT);
+        Matcher other = OTHER_REASON.matcher(typed.strip());
+        return REASONS.contains(word) ? word : other.matches() ? other.group(1).strip() : "";
     }
 
     /**
@@ -104,6 +118,10 @@ final class Entering {
             return "";
         }
         Optional<Column> column = column(page, place);
+        String reason = reason(page, place, typed);
+        if (!reason.isEmpty()) {
+            return "no reading: " + reason;
+        }
         return column.isPresent()
                 ? column.get().read(typed).map(Entry::understood).orElse("")
                 : field(page, place).read(typed).understood();

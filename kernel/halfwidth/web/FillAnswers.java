@@ -11,9 +11,11 @@ import halfwidth.page.Page;
 import halfwidth.show.Html;
 import halfwidth.show.HtmlSheet;
 import halfwidth.show.Sheet;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -24,6 +26,12 @@ import java.util.stream.Stream;
 record FillAnswers(Notebook notebook) {
     /** More remarks than this are folded away, so that they do not push the sheet down. */
     private static final int FEW = 2;
+
+    /** Of more values than this only how many is told. */
+    private static final int MANY = 6;
+
+    private static final DateTimeFormatter WHEN =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
     /** The whole page, with what is known without computing. */
     Reply page(Request request, Visit visit) {
@@ -88,13 +96,6 @@ record FillAnswers(Notebook notebook) {
         html.open("p", "class", "stands").text("This sheet: ");
         Marks.standing(html, scene.standing());
         html.close();
-        if (notebook.adapted().adapted(scene.page().name())) {
-            html.element(
-                    "p",
-                    "This page is the job’s own copy, not the shipped one: see Review.",
-                    "class",
-                    "small");
-        }
         remarks(html, scene.remarks());
         html.close();
         return html.trusted(content.toString()).close().toString();
@@ -102,13 +103,13 @@ record FillAnswers(Notebook notebook) {
 
     private static void remarks(Html html, List<String> remarks) {
         if (remarks.size() <= FEW) {
-            remarks.forEach(remark -> html.element("pre", remark, "class", "warning"));
+            remarks.forEach(remark -> html.element("p", remark, "class", "remark"));
             return;
         }
-        html.open("details", "class", "warning");
+        html.open("details", "class", "remark");
         String summary = remarks.size() + " remarks on the values, the first: " + remarks.get(0);
         html.element("summary", summary);
-        remarks.forEach(remark -> html.element("pre", remark, "class", "remark"));
+        remarks.forEach(remark -> html.element("p", remark));
         html.close();
     }
 
@@ -172,19 +173,55 @@ record FillAnswers(Notebook notebook) {
         return Reply.html(parts(notebook.scene(visit, Notebook.Effort.ONCE, List.of())));
     }
 
-    /** Takes back what was entered last on this visit. */
+    /**
+     * What would be taken back on this visit: the number that tells it from others, how many values
+     * it is, and in words, each on a line; nothing if there is nothing.
+     */
+    Reply last(Request request, Visit visit) {
+        List<Line> last = notebook.job().lastEntered(Optional.of(visit));
+        if (last.isEmpty()) {
+            return Reply.nothing();
+        }
+        Line first = last.get(0);
+        return Reply.text(
+                200,
+                "%s\n%s\n%s entered together %s by %s: %s"
+                        .formatted(
+                                first.number(),
+                                last.size(),
+                                last.size() + " values",
+                                WHEN.format(first.time()),
+                                first.who(),
+                                words(last)));
+    }
+
+    /** Takes it back, if it is what the window asked about. */
     Reply undo(Request request, Visit visit) {
-        String told =
-                notebook.job().undo(Optional.of(visit)).stream()
-                        .map(Line::fact)
-                        .filter(Fact.Value.class::isInstance)
-                        .map(Fact.Value.class::cast)
-                        .map(value -> value.place() + " = " + value.typed() + value.reason())
-                        .collect(Collectors.joining("; "));
+        List<Line> undone = notebook.job().undo(visit, request.form().number("first"));
         return Reply.html(
                 parts(
                         notebook.scene(visit, Notebook.Effort.ONCE, List.of()),
-                        told.isEmpty() ? "There is nothing to take back." : "Taken back: " + told));
+                        "Taken back: " + words(undone)));
+    }
+
+    private static String words(List<Line> lines) {
+        String words =
+                lines.stream()
+                        .limit(MANY)
+                        .map(FillAnswers::words)
+                        .collect(Collectors.joining("; "));
+        return lines.size() <= MANY
+                ? words
+                : "%s; and %s more".formatted(words, lines.size() - MANY);
+    }
+
+    private static String words(Line line) {
+        if (line.fact() instanceof Fact.Value value) {
+            String typed = value.typed() + value.reason();
+            return value.place() + (typed.isEmpty() ? " blank" : " = " + typed);
+        }
+        Fact.Choice choice = (Fact.Choice) line.fact();
+        return choice.input() + " from the visit " + choice.from();
     }
 
     Reply stop(Request request, Visit visit) {

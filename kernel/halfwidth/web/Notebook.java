@@ -17,6 +17,7 @@ import halfwidth.record.Findings;
 import halfwidth.run.Propagation;
 import halfwidth.run.Run;
 import halfwidth.run.Workshop;
+import halfwidth.show.OwnCopy;
 import halfwidth.show.Sheet;
 import halfwidth.show.Stamp;
 import java.util.ArrayList;
@@ -123,7 +124,8 @@ final class Notebook implements AutoCloseable {
         Filling filling = job.filled(page, visit.name());
         remarks.addAll(filling.remarks());
         Optional<Run> run = run(filling.filled(), effort);
-        Sheet sheet = sheet(filling.filled(), run.orElse(NOTHING));
+        Map<String, String> heading = job.heading(filling.filled(), visit.name());
+        Sheet sheet = sheet(filling.filled(), run, heading);
         run.ifPresent(ran -> publish(visit, sheet));
         return new Scene(
                 visit,
@@ -140,7 +142,7 @@ final class Notebook implements AutoCloseable {
         List<String> remarks = new ArrayList<>();
         Filled filled = Filled.example(soundPage(visit.page(), remarks));
         Optional<Run> run = run(filled, effort);
-        Sheet sheet = sheet(filled, run.orElse(NOTHING));
+        Sheet sheet = sheet(filled, run, job.heading());
         return new Scene(
                 visit, sheet, run.isPresent(), Map.of(), remarks, "worked example", List.of());
     }
@@ -154,16 +156,22 @@ final class Notebook implements AutoCloseable {
                 example ? Filled.example(changed) : job.filled(changed, visit.name()).filled();
         boolean same = changed.equals(page(changed.name()));
         Run run = desks.of(same ? changed.name() : trialDesk(changed.name())).run(filled);
-        return new Scene(
-                visit, sheet(filled, run), true, Map.of(), List.of(), "a trial", List.of());
+        Sheet sheet = new Sheet(filled, run, job.heading(), Stamp.now(version, changed));
+        return new Scene(visit, sheet, true, Map.of(), List.of(), "a trial", List.of());
     }
 
     private static String trialDesk(String page) {
         return page + ", changed";
     }
 
-    private Sheet sheet(Filled filled, Run run) {
-        return new Sheet(filled, run, job.heading(), Stamp.now(version, filled.page()));
+    private Sheet sheet(Filled filled, Optional<Run> run, Map<String, String> heading) {
+        Page page = filled.page();
+        Sheet sheet = new Sheet(filled, run.orElse(NOTHING), heading, Stamp.now(version, page));
+        if (run.isEmpty() || !adapted.adapted(page.name())) {
+            return sheet;
+        }
+        Run example = desks.of(page.name()).run(Filled.example(page));
+        return sheet.ofOwnCopy(OwnCopy.of(adapted.hasShipped(page.name()), example));
     }
 
     /** The page, or as it was before if its file is malformed now. */

@@ -70,7 +70,11 @@ record Overview(Notebook notebook, Html html) {
         } else {
             html.text(title(name));
         }
-        html.element("span", name, "class", "name").close();
+        html.element("span", name, "class", "name");
+        if (notebook.adapted().adapted(name)) {
+            html.element("span", "the job’s own copy", "class", "small");
+        }
+        html.close();
         html.open("td");
         if (single) {
             standing(plain, standings.get(plain));

@@ -17,9 +17,11 @@ import halfwidth.show.Html;
 import halfwidth.show.Sheet;
 import halfwidth.show.Traced;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** What the review view asks for and sends. */
 record ReviewAnswers(Notebook notebook) {
@@ -66,6 +68,7 @@ record ReviewAnswers(Notebook notebook) {
     Reply sign(Request request, Visit visit) {
         String name = request.form().get("name").strip();
         String remark = request.form().find("remark").orElse("").strip();
+        Fact.Role role = role(request.form().get("role"));
         if (name.isEmpty()) {
             throw new Refusal(400, "Sign with a name.");
         }
@@ -73,9 +76,17 @@ record ReviewAnswers(Notebook notebook) {
         Scene scene = notebook.scene(visit, Notebook.Effort.WORKED, List.of());
         Sheet drawn =
                 scene.sheet()
+                        .headed(Job.signed(role, name, LocalDate.now()))
                         .drawn(step -> notebook.draw(scene.sheet().filled(), step, Desk.ON_PAPER));
         Path record = RecordFile.write(job, drawn, visit.name());
-        Signatures.sign(job, record, Fact.Role.CHECKED, name, remark);
+        Signatures.sign(job, record, role, name, remark);
         return Reply.goTo(Address.of("/review", visit));
+    }
+
+    private static Fact.Role role(String words) {
+        return Stream.of(Fact.Role.values())
+                .filter(role -> role.words().equals(words))
+                .findFirst()
+                .orElseThrow(() -> new Refusal(400, "Nobody signs as " + words + "."));
     }
 }

@@ -145,14 +145,18 @@ record ReviewView(
         }
         html.element(
                 "p",
-                "Signing writes a record of this sheet as it is now and notes the name in the"
-                        + " journal. It is not an electronic signature in law.",
+                "Signing writes a record of this sheet as it is now, with the name in its heading,"
+                        + " and notes it in the journal. It is not an electronic signature in law.",
                 "class",
                 "small");
         html.open("form", "method", "post", "action", scene.address("/sign"), "class", "sign");
         field("name", "Name");
         field("remark", "Remark");
-        html.element("button", "Sign as checked").close().line();
+        html.open("label").text("As who ").open("select", "name", "role");
+        for (Fact.Role role : List.of(Fact.Role.CHECKED, Fact.Role.PREPARED)) {
+            html.element("option", role.words() + " by", "value", role.words());
+        }
+        html.close().close().element("button", "Sign").close().line();
     }
 
     private void field(String name, String label) {

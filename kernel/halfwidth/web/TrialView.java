@@ -13,7 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** What a change of a page would come to, shown below the change while it is typed. */
-record TrialView(Edit edit, Html html) {
+record TrialView(Html html) {
 
     /** The text is no page: what is wrong with it, by line. */
     void refused(List<Problem> problems) {
@@ -25,21 +25,26 @@ record TrialView(Edit edit, Html html) {
     /**
      * The page ran.
      *
-     * @param before the page as it is
-     * @param after the page as changed, with the same values
      * @param checked the page as changed, with its worked example
      */
-    void ran(Scene before, Scene after, Scene checked) {
+    void ran(Trial trial, Scene checked) {
+        List<Problem> here = trial.failuresHere();
         html.open("div", "class", "trial").open("ol", "class", "problems");
-        for (Ran ran : after.sheet().run().steps()) {
-            if (isHere(ran) && ran.outcome() instanceof Outcome.Failed failed) {
-                problem(failed.line(), words(failed));
-            }
-        }
+        here.forEach(problem -> problem(problem.line(), problem.message()));
         html.close();
-        here(after);
-        elsewhere(before, after);
-        results(before, after);
+        SheetParts parts = trial.after().parts(html);
+        trial.after().sheet().run().steps().stream()
+                .filter(trial::isHere)
+                .filter(ran -> !(ran.outcome() instanceof Outcome.Failed))
+                .forEach(parts::outcome);
+        for (Problem problem : trial.failuresElsewhere()) {
+            html.element(
+                    "p",
+                    "Then line %s fails: %s".formatted(problem.line(), problem.message()),
+                    "class",
+                    "warning");
+        }
+        results(trial.before(), trial.after(), here.isEmpty());
         checks(checked);
         html.close();
     }
@@ -48,49 +53,7 @@ record TrialView(Edit edit, Html html) {
         html.element("li", words, "data-line", Integer.toString(line));
     }
 
-    private static String words(Outcome.Failed failed) {
-        return List.of(failed.reason(), failed.detail(), failed.advice()).stream()
-                .filter(text -> !text.isBlank())
-                .map(String::strip)
-                .collect(Collectors.joining(" – "));
-    }
-
-    private boolean isHere(Ran ran) {
-        int line = ran.step().line();
-        return line >= edit.firstLine() && line <= edit.lastLine();
-    }
-
-    private void here(Scene after) {
-        SheetParts parts = after.parts(html);
-        after.sheet().run().steps().stream()
-                .filter(this::isHere)
-                .filter(ran -> !(ran.outcome() instanceof Outcome.Failed))
-                .forEach(parts::outcome);
-    }
-
-    /** Failures that the page did not have before. */
-    private void elsewhere(Scene before, Scene after) {
-        List<String> known =
-                before.sheet().run().steps().stream()
-                        .filter(ran -> ran.outcome() instanceof Outcome.Failed)
-                        .map(ran -> ran.step().code())
-                        .toList();
-        after.sheet().run().steps().stream()
-                .filter(ran -> !isHere(ran) && !known.contains(ran.step().code()))
-                .filter(ran -> ran.outcome() instanceof Outcome.Failed)
-                .forEach(
-                        ran -> {
-                            Outcome.Failed failed = (Outcome.Failed) ran.outcome();
-                            html.element(
-                                    "p",
-                                    "Then line %s fails: %s"
-                                            .formatted(failed.line(), words(failed)),
-                                    "class",
-                                    "warning");
-                        });
-    }
-
-    private void results(Scene before, Scene after) {
+    private void results(Scene before, Scene after, boolean ran) {
         Map<String, Answer> was =
                 before.sheet().answers().stream()
                         .collect(
@@ -104,7 +67,9 @@ record TrialView(Edit edit, Html html) {
                                                 words(now), words(was.get(now.result().name()))))
                         .toList();
         if (changed.isEmpty()) {
-            html.element("p", "No result of the page changes.", "class", "small");
+            if (ran) {
+                html.element("p", "No result of the page changes.", "class", "small");
+            }
             return;
         }
         html.open("table", "class", "changes").element("caption", "What changes");
@@ -144,7 +109,7 @@ record TrialView(Edit edit, Html html) {
             html.open("p", "class", "small").text("Line " + ran.step().line() + ": ");
             html.element("code", ran.step().code().strip());
             if (ran.outcome() instanceof Outcome.Failed failed) {
-                html.text(" – " + words(failed));
+                html.text(" – " + Trial.words(failed));
             }
             html.close();
         }

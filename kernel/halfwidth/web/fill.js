@@ -4,6 +4,7 @@ import { Drafts } from "./drafts.js";
 import * as grid from "./grid.js";
 import { isAway, patiently, reached, renew, seen, send, tell, visit } from "./parts.js";
 
+const MOST_SAID = 3; // refused cells whose reasons are told below their table
 const LOOK = 1500; // ms between looks for what other windows and files changed
 const drafts = new Drafts(document.body.dataset.job, document.body.dataset.page, visit);
 
@@ -156,23 +157,32 @@ function take(input, now, sent) {
   }
 }
 
-/** Below a table: how the cell in use was understood, or what is wrong with any. */
+/** Below a table: how the cell in use was understood, and what is wrong with any. */
 function sayCells(table) {
   const line = table.querySelector("[data-cell]");
   const active = table.contains(document.activeElement) ? document.activeElement : null;
-  const wrong = table.querySelector("[data-entry][aria-invalid=true]");
-  const cell = active?.dataset.said ? active : wrong;
-  line.className = cell?.getAttribute("aria-invalid") === "true" ? "said refused" : "said";
-  const words = cell
-    ? `Row ${cell.dataset.row}, ${cell.dataset.column}: ${cell.dataset.said}`
-    : "";
-  if (line.firstChild?.textContent !== words) {
-    line.replaceChildren(words);
-    if (cell?.dataset.conflict === "true") {
-      line.append(button("Enter mine", "mine"), button("Keep that", "theirs"));
-      line.dataset.about = place(cell);
-    }
+  const wrong = [...table.querySelectorAll("[data-entry][aria-invalid=true]")];
+  const cells = new Set([...(active?.dataset.said ? [active] : []), ...wrong.slice(0, MOST_SAID)]);
+  const said = [...cells].map((cell) => ({
+    cell,
+    words: `Row ${cell.dataset.row}, ${cell.dataset.column}: ${cell.dataset.said}`,
+    kind: cell.getAttribute("aria-invalid") === "true" ? "refused" : "",
+  }));
+  const now = JSON.stringify(said.map(({ words, kind, cell }) => [words, kind, cell.dataset.conflict]));
+  if (line.dataset.now === now) {
+    return;
   }
+  line.dataset.now = now;
+  line.replaceChildren(...said.map(({ cell, words, kind }) => {
+    const one = document.createElement("span");
+    one.className = `said ${kind}`;
+    one.textContent = words;
+    if (cell.dataset.conflict === "true") {
+      one.append(button("Enter mine", "mine"), button("Keep that", "theirs"));
+      one.dataset.about = place(cell);
+    }
+    return one;
+  }));
 }
 
 function button(words, action) {
@@ -265,6 +275,9 @@ document.addEventListener("paste", (event) => {
   const text = event.clipboardData.getData("text/plain");
   if (input && /[\t\n]/.test(text.replace(/\n$/, ""))) {
     event.preventDefault();
+    if (grid.isHeading(text, input)) {
+      tell("The first line of what was pasted names the columns, and is left out.");
+    }
     enter(grid.paste(text, input));
   }
 });
@@ -273,6 +286,10 @@ document.addEventListener("click", ({ target }) => {
   const action = target.dataset?.do;
   if (action === "undo") {
     undo();
+  } else if (action === "take") {
+    takeBack(target.dataset.first);
+  } else if (action === "leave") {
+    tell("");
   } else if (action === "mine" || action === "theirs") {
     const said = target.closest(".said");
     settle(said.dataset.about ? entryAt(said.dataset.about)
@@ -294,9 +311,29 @@ function settle(input, which) {
   input.focus();
 }
 
+/** Takes the last entry back; asks first if that is more than one value. */
 function undo() {
+  return reached(async () => {
+    const { status, text } = await send("last");
+    const [first, count, words] = text.split("\n");
+    if (status !== 200) {
+      tell(text || "There is nothing to take back.", text ? "bad" : "");
+    } else if (count === "1") {
+      await takeBack(first);
+    } else {
+      tell(`Take back ${words}? `);
+      const notice = document.getElementById("notice");
+      const yes = button(`Take ${count} values back`, "take");
+      yes.dataset.first = first;
+      notice.append(yes, button("Leave them", "leave"));
+      yes.focus();
+    }
+  });
+}
+
+function takeBack(first) {
   return asking(async () => {
-    const answer = await send("undo");
+    const answer = await send("undo", [["first", first]]);
     if (answer.status === 200) {
       tell(show(answer.text).querySelector("#parts").dataset.told);
     } else {
@@ -316,6 +353,10 @@ async function load(input) {
     const answer = await send("load", [["table", input.dataset.load], ["text", text], ...seenCells]);
     if (answer.status === 200) {
       tell("");
+      for (const cell of cells) {
+        drafts.drop(place(cell)); // the file stands in place of what was refused
+        due.delete(place(cell));
+      }
       show(answer.text);
     } else {
       tell(`The file was not entered: ${answer.text}`, "bad");

@@ -75,9 +75,22 @@ export function key(event, input) {
   }
 }
 
-/** Lays a block of cells into the table from this cell on. Returns the cells it wrote into. */
+const lined = (text) => text.replace(/\r\n?/g, "\n").replace(/\n$/, "").split("\n");
+
+/** Whether the first line of a block names the columns that it would fall into. */
+export function isHeading(text, input) {
+  const row = cells(input.closest("tr"));
+  const bare = (name) => name.replace(/\[.*\]/, "").trim().toLowerCase();
+  return lined(text)[0].split("\t").every((name, i) => (
+    bare(name) === bare(row[row.indexOf(input) + i]?.dataset.column ?? "")));
+}
+
+/**
+ * Lays a block of cells into the table from this cell on, but for a line of headings. Returns the
+ * cells it wrote into.
+ */
 export function paste(text, input) {
-  const lines = text.replace(/\r\n?/g, "\n").replace(/\n$/, "").split("\n");
+  const lines = lined(text).slice(isHeading(text, input) ? 1 : 0);
   const body = input.closest("tbody");
   const column = cells(input.closest("tr")).indexOf(input);
   let row = input.closest("tr");
