@@ -1,6 +1,7 @@
 package halfwidth.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -90,6 +91,20 @@ class PagesTest {
         assertEquals("transmit/feed-trim", page.name());
         assertEquals(file, page.file());
         assertEquals(page, new Pages(notebooks).find("transmit\\feed-trim"));
+    }
+
+    @Test
+    void hasAPageOnlyByItsWholeNameWithinItsFolder() throws IOException {
+        write("site/a.md", Samples.TEXT);
+        write("site/with space.md", Samples.TEXT);
+        write("own/site/b.md", Samples.TEXT);
+        Pages pages = new Pages(notebooks.resolve("site")).under(notebooks.resolve("own"));
+        assertTrue(pages.has("a"));
+        assertTrue(pages.has("with space"));
+        assertTrue(pages.has("site/b"));
+        for (String none : List.of("A", "a.md", "b", "../site/a", "./a", "", "site", "/a")) {
+            assertFalse(pages.has(none), none);
+        }
     }
 
     @Test

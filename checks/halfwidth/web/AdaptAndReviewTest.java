@@ -143,7 +143,10 @@ class AdaptAndReviewTest {
     @Test
     void signsForNobodyWithoutAName() throws IOException {
         List<String> before = records();
-        assertEquals(400, Wire.status(friend.post("/sign/" + PAGE + "?visit=", "name=+&role=checked&remark=")));
+        assertEquals(
+                400,
+                Wire.status(
+                        friend.post("/sign/" + PAGE + "?visit=", "name=+&role=checked&remark=")));
         assertEquals(before, records());
     }
 }

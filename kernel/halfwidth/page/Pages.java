@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -52,6 +53,9 @@ public final class Pages {
                     .thenComparing(name -> folder(name))
                     .thenComparingInt(name -> place(JOB, name))
                     .thenComparing(Comparator.naturalOrder());
+
+    /** Names that lead nowhere but into the folder. */
+    private static final Pattern PLAIN = Pattern.compile("[a-zA-Z0-9_-]+(/[a-zA-Z0-9_-]+)*");
 
     private final Path notebooks;
     private final Optional<Path> adapted;
@@ -140,12 +144,35 @@ public final class Pages {
      */
     public Page find(String name) {
         String plain = name.replace('\\', '/');
-        List<String> names = names();
-        if (!names.contains(plain)) {
+        if (!has(plain)) {
             throw new IllegalArgumentException(
-                    "page " + name + " is not in " + notebooks + "; " + Near.advice(plain, names));
+                    "page "
+                            + name
+                            + " is not in "
+                            + notebooks
+                            + "; "
+                            + Near.advice(plain, names()));
         }
         return read(plain);
+    }
+
+    /** Whether there is a page of just that name. */
+    public boolean has(String name) {
+        // The list of names is sure and slow: a folder is walked for each question.
+        return PLAIN.matcher(name).matches()
+                        && Stream.concat(adapted.stream(), Stream.of(notebooks))
+                                .anyMatch(folder -> isThere(folder, name + ENDING))
+                || names().contains(name);
+    }
+
+    /** Whether a file is there under this name, whatever else the machine takes for the same. */
+    private static boolean isThere(Path folder, String file) {
+        try {
+            Path path = folder.resolve(file);
+            return Files.isRegularFile(path) && path.toRealPath().endsWith(Path.of(file));
+        } catch (IOException gone) {
+            return false;
+        }
     }
 
     private Page read(String name) {

@@ -100,7 +100,7 @@ final class Notebook implements AutoCloseable {
      * @throws Refusal if it is none
      */
     void checkName(String name) {
-        if (!pages().names().contains(name)) {
+        if (!pages().has(name)) {
             throw new Refusal(404, "There is no page " + name + ".");
         }
     }

@@ -47,7 +47,7 @@ record ReviewAnswers(Notebook notebook) {
         Scene scene = notebook.scene(visit, Notebook.Effort.WORKED, List.of());
         Scene example = notebook.example(visit, Notebook.Effort.ONCE);
         String shipped =
-                notebook.shipped().names().contains(visit.page())
+                notebook.shipped().has(visit.page())
                         ? notebook.shipped().find(visit.page()).text()
                         : "";
         List<Line> signed =

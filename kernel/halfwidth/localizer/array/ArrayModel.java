@@ -155,9 +155,10 @@ public record ArrayModel(
     public DoubleFunction<Prediction> nearField(double distance) {
         Require.above("distance", distance, aperture() / 2, "m");
         List<Radiation> radiations = radiations();
+        double[] at = positions.stream().mapToDouble(Double::doubleValue).toArray();
         return azimuth -> {
-            Place place = new Place(azimuth, distance);
-            return prediction(radiations, radiation -> radiation.near(place));
+            SightLines lines = SightLines.to(new Place(azimuth, distance), at, pattern);
+            return prediction(radiations, radiation -> radiation.near(lines));
         };
     }
 

@@ -22,6 +22,18 @@ public sealed interface ElementPattern {
     double field(double azimuth);
 
     /**
+     * Returns the relative field towards a place.
+     *
+     * @param across how far the place is to the 150 Hz side of the element's axis (m)
+     * @param ahead how far it is in front of the array's line (m)
+     * @return the field relative to the axis (1)
+     * @throws IllegalArgumentException if the pattern is not known there
+     */
+    default double field(double across, double ahead) {
+        return field(Math.toDegrees(Math.atan2(across, ahead)));
+    }
+
+    /**
      * The field cosᵖ θ in front of the array, none behind it; isotropic for p = 0.
      *
      * @param power the exponent p (1), 0 to 20
@@ -38,6 +50,15 @@ public sealed interface ElementPattern {
         @Override
         public double field(double azimuth) {
             double cosine = Math.cos(Math.toRadians(Require.finite("azimuth", azimuth, "deg")));
+            return ofCosine(cosine);
+        }
+
+        @Override
+        public double field(double across, double ahead) {
+            return ofCosine(ahead / Math.sqrt(across * across + ahead * ahead));
+        }
+
+        private double ofCosine(double cosine) {
             return power == 0 ? 1 : Math.pow(Math.max(0, cosine), power);
         }
     }

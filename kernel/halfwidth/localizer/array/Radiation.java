@@ -53,22 +53,13 @@ final class Radiation {
         return field(steering);
     }
 
-    /** Σ w g(θ_n) (R/r_n) exp(−j k (r_n − R)): R/r so that it tends to the far field. */
-    CarrierField near(Place place) {
+    /** Σ w g(θ_n) (R/r_n) exp(−j k (r_n − R)). */
+    CarrierField near(SightLines lines) {
         Phasors steering = new Phasors(new double[positions.length], new double[positions.length]);
         for (int n = 0; n < positions.length; n++) {
-            double across = place.offset() - positions[n];
-            double path = Math.hypot(across, place.ahead());
-            double own = Math.toDegrees(Math.atan2(across, place.ahead()));
-            double gain = pattern.field(own) * place.distance() / path;
-            steer(steering, n, gain, waveNumber * lead(place, positions[n], path));
+            steer(steering, n, lines.gains()[n], waveNumber * lines.leads()[n]);
         }
         return field(steering);
-    }
-
-    /** R − r, as (2 R x sin θ − x²)/(R + r): the difference itself loses digits far away. */
-    private static double lead(Place place, double x, double path) {
-        return x * (2 * place.offset() - x) / (place.distance() + path);
     }
 
     private static void steer(Phasors steering, int n, double gain, double radians) {

@@ -29,13 +29,11 @@ final class Scan {
     private static final int EVALUATIONS = 500;
 
     private final DoubleUnaryOperator ddm;
-    private final double[] values = new double[POINTS];
+    private final double[] values;
 
     Scan(DoubleUnaryOperator ddm) {
         this.ddm = ddm;
-        for (int i = 0; i < POINTS; i++) {
-            values[i] = ddm(azimuth(i));
-        }
+        this.values = IntStream.range(0, POINTS).mapToDouble(i -> ddm(azimuth(i))).toArray();
     }
 
     /** Azimuth of a point of the grid (deg). */
