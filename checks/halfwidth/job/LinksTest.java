@@ -102,7 +102,7 @@ class LinksTest {
         assertEquals(9.0, filling.filled().entries().get("taken").value());
         assertTrue(filling.filled().origins().isEmpty());
         assertTrue(
-                filling.remarks().get(0).contains("typed here, not taken from a/first#width"),
+                filling.remarks().get(0).endsWith(" is typed here, not taken from a/first"),
                 filling.remarks().toString());
     }
 

@@ -114,7 +114,7 @@ class PlainResultsTest {
     @Test
     void sayWhyAValueIsNotThereWhereThereIsNoVerdict() {
         assertEquals(
-                List.of("waiting for setting"),
+                List.of("waiting for: setting"),
                 HtmlSheetTest.texts(TREE, "//section[@class='results']//*[@class='why']"));
     }
 

@@ -110,7 +110,7 @@ class NumberEntryTest {
                 () -> assertUnderstood("in", "1'  2\"", "14 in (1' 2\" typed)"),
                 () -> assertUnderstood("1", "12 %", "0.12 (12 % typed)"),
                 () -> assertUnderstood("1", "0,155", "0.155"),
-                () -> assertUnderstood("Hz", "110100000.1234", "110100000.1234 Hz"),
+                () -> assertUnderstood("Hz", "110100000.1234", "110\u202f100\u202f000.1234 Hz"),
                 () -> assertUnderstood("°/in", "4 deg/in", "4 °/in"),
                 () -> assertUnderstood("µA", "-2 uA", "-2 µA"),
                 () -> assertUnderstood("m", "-0", "0 m"));

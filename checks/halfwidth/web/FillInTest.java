@@ -354,7 +354,7 @@ class FillInTest {
     void theRecordPrintsAsASheetOfItsOwn() {
         served.fill("transmit/feed-trim", "print");
         Browser.find("#f-frequency").sendKeys("110.30 MHz", Keys.TAB);
-        Browser.untilShown("#s-frequency", "110300000");
+        Browser.untilShown("#s-frequency", "110\u202f300\u202f000 Hz");
         served.open(Address.of("/record", new Visit("transmit/feed-trim", "print")));
         String pdf =
                 new String(
@@ -363,7 +363,9 @@ class FillInTest {
                         StandardCharsets.ISO_8859_1);
         long pages = Pattern.compile("/Type\\s*/Page[^s]").matcher(pdf).results().count();
         assertTrue(pages >= 1 && pages <= 4, pages + " pages");
-        assertTrue(Browser.text("body").contains("110300000"), "the record shows what was entered");
+        assertTrue(
+                Browser.text("body").contains("110\u202f300\u202f000 Hz"),
+                "the record shows what was entered");
         assertEquals(0L, Browser.run("return document.querySelectorAll('.bar').length"));
     }
 }

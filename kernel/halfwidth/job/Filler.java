@@ -116,10 +116,8 @@ final class Filler {
                         from ->
                                 remarks.add(
                                         field.get().label()
-                                                + " ("
-                                                + name
-                                                + ") is typed here, not taken from "
-                                                + from));
+                                                + " is typed here, not taken from "
+                                                + from.split("#")[0]));
         try {
             return filled.with(name, value.typed());
         } catch (EntryRefused refusal) {

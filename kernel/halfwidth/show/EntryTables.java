@@ -3,6 +3,7 @@ package halfwidth.show;
 import halfwidth.page.Column;
 import halfwidth.page.Field;
 import halfwidth.page.Part;
+import halfwidth.value.Decimal;
 import halfwidth.value.Entry;
 import halfwidth.value.Kind;
 import java.util.List;
@@ -52,8 +53,8 @@ record EntryTables(Sheet sheet, Html html) {
         if (field.kind() instanceof Kind.Choice choice) {
             return String.join(", ", choice.options());
         }
-        Optional<String> least = field.least().map(Numbers::full);
-        Optional<String> most = field.most().map(Numbers::full);
+        Optional<String> least = field.least().map(EntryTables::limit);
+        Optional<String> most = field.most().map(EntryTables::limit);
         String range =
                 least.isPresent() && most.isPresent()
                         ? least.get() + " to " + most.get()
@@ -61,6 +62,10 @@ record EntryTables(Sheet sheet, Html html) {
                                 .or(() -> most.map(at -> "at most " + at))
                                 .orElse("");
         return Values.withUnit(range, field.unit());
+    }
+
+    private static String limit(double value) {
+        return Decimal.grouped(Numbers.full(value));
     }
 
     void readings(Part.Readings table) {

@@ -2,11 +2,14 @@ package halfwidth.value;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Prints numbers with a decimal point, in any locale. */
 public final class Decimal {
     private static final MathContext SHOWN = new MathContext(10);
     private static final int PLAIN_DIGITS = 15;
+    private static final Pattern MILLIONS = Pattern.compile("(-?\\d{7,})((?:\\.\\d+)?)");
 
     private Decimal() {}
 
@@ -19,6 +22,20 @@ public final class Decimal {
      */
     public static String print(double value) {
         return print(exactly(value));
+    }
+
+    /**
+     * A printed number of a million or more with its digits in groups of three, apart by a narrow
+     * space that does not break (ISO 80000-1:2009, 7.3.1, from memory): for reading, not for other
+     * programs.
+     *
+     * @param number as {@link #print(double)} leaves it
+     */
+    public static String grouped(String number) {
+        Matcher millions = MILLIONS.matcher(number);
+        return millions.matches()
+                ? millions.group(1).replaceAll("\\B(?=(?:\\d{3})+$)", "\u202f") + millions.group(2)
+                : number;
     }
 
     /** Rounds to ten digits: a converted value is not worth more of them to a reader. */

@@ -50,7 +50,8 @@ final class NumberReader {
         }
         boolean asTyped = measured.unit.equals(unit) && !feet.matches();
         String shown = asTyped && !figure.fraction() ? Decimal.print(value) : Decimal.brief(value);
-        String withUnit = unit.equals(Unit.ONE) ? shown : shown + " " + unit.label();
+        String read = Decimal.grouped(shown);
+        String withUnit = unit.equals(Unit.ONE) ? read : read + " " + unit.label();
         return new Entry(typed, value, asTyped ? withUnit : withUnit + " (" + text + " typed)");
     }
 

@@ -82,7 +82,7 @@ public record Range(Optional<Double> least, Optional<Double> most, String unit) 
     }
 
     private String shown(double limit) {
-        String number = Decimal.print(limit);
+        String number = Decimal.grouped(Decimal.print(limit));
         return unit.isEmpty() || unit.equals("1") ? number : number + " " + unit;
     }
 }

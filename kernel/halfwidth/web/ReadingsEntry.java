@@ -47,8 +47,7 @@ record ReadingsEntry(Scene scene, Html html) {
         Place place = Place.cell(table.name(), row, column.name());
         Optional<Trouble> trouble = scene.trouble(place);
         Cell cell = scene.cell(place, column);
-        boolean words = column.kind() instanceof Kind.Text;
-        html.open("td", "class", words ? "words" : "number");
+        html.open("td", "class", width(column.kind()));
         html.single(
                 "input",
                 "type",
@@ -80,6 +79,14 @@ record ReadingsEntry(Scene scene, Html html) {
                 "spellcheck",
                 "false");
         html.close();
+    }
+
+    /** How wide a cell is: a plain number is short, a DDM has its tone behind it. */
+    private static String width(Kind kind) {
+        if (kind instanceof Kind.Number || kind instanceof Kind.Count) {
+            return "number";
+        }
+        return kind instanceof Kind.Ddm ? "number toned" : "words";
     }
 
     private void below(Part.Readings table) {
