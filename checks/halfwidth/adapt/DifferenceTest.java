@@ -140,7 +140,7 @@ class DifferenceTest {
     @Test
     void nothingToCompareIsSaid() {
         assertEquals(
-                "<p>The adapted page says the same as the shipped one.</p>",
+                "<p>Nothing: this page says the same as the shipped one.</p>",
                 DifferenceTable.of(Difference.of("a\n", "a\n"), 3));
     }
 

@@ -127,7 +127,7 @@ class AdaptAndReviewTest {
         String review = "/review/" + PAGE + "?visit=";
         String page = friend.get(review);
         assertTrue(page.contains("Different from the shipped page"), page);
-        assertTrue(page.contains("The adapted page says the same as the shipped one."), page);
+        assertTrue(page.contains("Nothing: this page says the same as the shipped one."), page);
         assertTrue(page.matches("(?s).*Checks: (\\d+) of \\1 hold.*"), page);
         assertTrue(page.contains("<summary>halfwidth.localizer."), page);
         String form = "name=R.+Viewer&role=checked&remark=step+%3Ci%3E+checked";

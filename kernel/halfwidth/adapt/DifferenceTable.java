@@ -37,7 +37,7 @@ public final class DifferenceTable {
 
     private void write(boolean none) {
         if (none) {
-            html.element("p", "The adapted page says the same as the shipped one.");
+            html.element("p", "Nothing: this page says the same as the shipped one.");
             return;
         }
         html.open("div", "class", "wide")

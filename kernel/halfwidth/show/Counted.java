@@ -1,11 +1,11 @@
 package halfwidth.show;
 
 /** Counts in words. */
-final class Counted {
+public final class Counted {
     private Counted() {}
 
     /** {@code 1 step} or {@code 3 steps}. */
-    static String of(long count, String thing) {
+    public static String of(long count, String thing) {
         return count + " " + thing + (count == 1 ? "" : "s");
     }
 }

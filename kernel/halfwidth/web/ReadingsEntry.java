@@ -30,7 +30,7 @@ record ReadingsEntry(Scene scene, Html html) {
 
     private void head(Column column) {
         String unit = Marks.unit(column.unit());
-        html.open("th", "scope", "col").text(column.name());
+        html.open("th", "scope", "col", "class", width(column.kind())).text(column.name());
         if (!unit.isEmpty()) {
             html.element("span", unit, "class", "unit");
         }

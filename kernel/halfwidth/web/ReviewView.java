@@ -152,7 +152,7 @@ record ReviewView(
         html.open("form", "method", "post", "action", scene.address("/sign"), "class", "sign");
         field("name", "Name");
         field("remark", "Remark");
-        html.open("label").text("As who ").open("select", "name", "role");
+        html.open("label").text("Sign as ").open("select", "name", "role");
         for (Fact.Role role : List.of(Fact.Role.CHECKED, Fact.Role.PREPARED)) {
             html.element("option", role.words() + " by", "value", role.words());
         }

@@ -8,6 +8,7 @@ import halfwidth.page.Column;
 import halfwidth.page.Field;
 import halfwidth.page.Page;
 import halfwidth.page.Part;
+import halfwidth.show.Counted;
 import halfwidth.show.Html;
 import halfwidth.show.Sheet;
 import halfwidth.show.SheetParts;
@@ -131,8 +132,7 @@ record Scene(
                 sheet.filled().readings().getOrDefault(table.name(), List.of());
         long there = filled.stream().flatMap(List::stream).filter(Optional::isPresent).count();
         long missing = (long) rows * table.columns().size() - there;
-        return rows
-                + (rows == 1 ? " row" : " rows")
-                + (missing == 0 ? ", none missing." : ", " + missing + " readings missing.");
+        String lacking = missing == 0 ? "none" : Counted.of(missing, "reading");
+        return "%s, %s missing.".formatted(Counted.of(rows, "row"), lacking);
     }
 }
