@@ -56,10 +56,12 @@ class OverviewTest {
         String sheet = friend.get(REFERENCE);
         assertTrue(sheet.contains(" remarks on the values, the first: "), sheet);
         assertTrue(sheet.contains("is typed here, not taken from "), sheet);
-        assertFalse(sheet.contains("<pre class=\"warning\">"), sheet);
+        assertFalse(sheet.contains("<p class=\"remark\">"), sheet);
     }
 
-    /** The sweep sorted, and lists of what methods gave, say nothing to who fills it in. */
+    /**
+     * The sweep sorted, lists of what methods gave and mere rows say nothing to who fills it in.
+     */
     @Test
     void onlyTablesThatSayMoreThanTheReadingsAreShownAndTheyAreFoldedAway() {
         String page = "/fill/sweep/ground-check?visit=";
@@ -67,5 +69,8 @@ class OverviewTest {
         assertTrue(sheet.contains("<summary>Table points"), sheet);
         assertFalse(sheet.contains("Table marks"), sheet);
         assertFalse(sheet.contains("Table sectors"), sheet);
+        String depths = friend.post("/fill/transmit/modulation?visit=", "first=1");
+        assertTrue(depths.contains("<summary>Table worked"), depths);
+        assertFalse(depths.contains("Table depth90"), depths);
     }
 }

@@ -107,7 +107,10 @@ public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
         return sheet.run().steps().stream().filter(Plots::isPlot).toList();
     }
 
-    /** The steps that made a table, but for those that only sort or select what was filled in. */
+    /**
+     * The steps that made a table, but for a mere row of numbers and for those that only sort or
+     * select what was filled in.
+     */
     public List<Ran> tabulated() {
         return sheet.run().steps().stream().filter(this::saysMoreThanReadings).toList();
     }
@@ -116,6 +119,7 @@ public record SheetParts(Sheet sheet, Html html, Pictures pictures) {
         return ran.outcome() instanceof Outcome.Done done
                 && done.value() instanceof Shown.Grid grid
                 && grid.made()
+                && !Values.isSeries(grid)
                 && sheet.page().readings().stream()
                         .map(table -> table.columns().stream().map(Column::name).toList())
                         .noneMatch(grid.columns()::equals);

@@ -9,6 +9,16 @@ import java.util.regex.Pattern;
 public final class Decimal {
     private static final MathContext SHOWN = new MathContext(10);
     private static final int PLAIN_DIGITS = 15;
+    private static final String SPACE = "\u202f"; // narrow, does not break
+    private static final Pattern GROUPED =
+            Pattern.compile(
+                    "(?<![\\d.,"
+                            + SPACE
+                            + "])\\d{1,3}(?:"
+                            + SPACE
+                            + "\\d{3}){2,}(?!\\d|"
+                            + SPACE
+                            + "\\d)");
     private static final Pattern MILLIONS = Pattern.compile("(-?\\d{7,})((?:\\.\\d+)?)");
 
     private Decimal() {}
@@ -34,8 +44,13 @@ public final class Decimal {
     public static String grouped(String number) {
         Matcher millions = MILLIONS.matcher(number);
         return millions.matches()
-                ? millions.group(1).replaceAll("\\B(?=(?:\\d{3})+$)", "\u202f") + millions.group(2)
+                ? millions.group(1).replaceAll("\\B(?=(?:\\d{3})+$)", SPACE) + millions.group(2)
                 : number;
+    }
+
+    /** The same text with its {@linkplain #grouped groups} joined again, as when it is copied. */
+    static String ungrouped(String text) {
+        return GROUPED.matcher(text).replaceAll(group -> group.group().replace(SPACE, ""));
     }
 
     /** Rounds to ten digits: a converted value is not worth more of them to a reader. */

@@ -26,9 +26,15 @@ record Figure(BigDecimal value, boolean signed, boolean fraction, String rest) {
     private static final Pattern DASHED = Pattern.compile("(\\d+)-(\\d+/\\d+)(.*)");
     private static final int LONGEST = 100;
 
-    /** What is typed, with typographic minus signs and spaces as the plain ones. */
+    /**
+     * What is typed, with typographic minus signs and spaces as the plain ones, and a number copied
+     * from where {@link Decimal#grouped} wrote it in one piece.
+     */
     static String plain(String typed) {
-        return typed.replace('\u2212', '-').replaceAll("[\\s\u00a0\u2009\u202f]+", " ").strip();
+        return Decimal.ungrouped(typed)
+                .replace('\u2212', '-')
+                .replaceAll("[\\s\u00a0\u2009\u202f]+", " ")
+                .strip();
     }
 
     /**

@@ -8,6 +8,7 @@ import halfwidth.job.Place;
 import halfwidth.job.Visit;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
+import halfwidth.show.Counted;
 import halfwidth.show.Html;
 import halfwidth.show.HtmlSheet;
 import halfwidth.show.Sheet;
@@ -189,7 +190,7 @@ record FillAnswers(Notebook notebook) {
                         .formatted(
                                 first.number(),
                                 last.size(),
-                                last.size() + " values",
+                                Counted.of(last.size(), "value"),
                                 WHEN.format(first.time()),
                                 first.who(),
                                 words(last)));
