@@ -141,7 +141,7 @@ class JobCommandsTest {
                 scratch.text("notebooks/trial/first.md").replace("== 10", "== 11").split("\n"));
         Program run = run("run", "trial/first");
         String words = run.out().replaceAll("\\s+", " ");
-        assertTrue(words.contains("Of its 1 checks, 1 fail on its worked example"), words);
+        assertTrue(words.contains("On its worked example checks fail: 1 of 1 (line "), words);
         assertEquals(0, run.status(), "it is not its worked example that was run");
     }
 

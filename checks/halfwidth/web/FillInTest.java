@@ -177,10 +177,10 @@ class FillInTest {
         paste("-35\t254 in the 90\t257 in the 90\n-25\tunder water\t\n");
         Browser.untilShown("[data-cell=sweep]", "or another in parentheses");
         focus(2, "transmitter 1");
-        type(Keys.chord(Keys.CONTROL, "a"), "(under water)", Keys.TAB);
+        type(Keys.chord(Keys.CONTROL, "a"), "(under water, 2 ft)", Keys.TAB);
         Browser.until(
-                "document.querySelector('[data-row=\"2\"][placeholder=\"under water\"]')!==null");
-        assertTrue(journal().contains(",under water"), journal());
+                "document.querySelector('[data-row=\"2\"][placeholder=\"under water, 2 ft\"]')!==null");
+        assertTrue(journal().contains("under water, 2 ft"), journal());
         assertEquals("", cell(2, "transmitter 1"));
     }
 

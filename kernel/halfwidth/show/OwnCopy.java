@@ -42,11 +42,11 @@ public record OwnCopy(boolean hasShipped, int checks, List<Integer> broken) {
             return what + "It has no checks.";
         }
         if (broken.isEmpty()) {
-            return what + "All its " + checks + " checks hold, on its worked example.";
+            return what + "On its worked example all its checks hold (" + checks + ").";
         }
         String lines = broken.stream().map(Object::toString).collect(Collectors.joining(", "));
-        return ("%sOf its %s checks, %s fail on its worked example (line %s). Do not rely on its"
-                        + " results before somebody has found out why.")
-                .formatted(what, checks, broken.size(), lines);
+        return ("%sOn its worked example checks fail: %s of %s (line %s). Do not rely on its results"
+                        + " before somebody has found out why.")
+                .formatted(what, broken.size(), checks, lines);
     }
 }

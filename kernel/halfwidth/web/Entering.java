@@ -25,7 +25,7 @@ final class Entering {
             List.of("lost mark", "out of service", "not reached");
 
     /** Any other reason, which its parentheses tell from a reading that is mistyped. */
-    private static final Pattern OTHER_REASON = Pattern.compile("\\(([^\\d()]{1,60})\\)");
+    private static final Pattern OTHER_REASON = Pattern.compile("\\((\\p{L}[^()]{0,59})\\)");
 
     private final Job job;
     private final Page page;
