@@ -191,8 +191,7 @@ class AdaptTest {
         Files.createDirectories(copy().getParent());
         Files.writeString(copy(), shipped.substring(0, end) + wrong + shipped.substring(end));
         served.fill(PAGE, "of a copy");
-        String warning = "fail on its worked example (line ";
-        Browser.untilShown("#top .copy.broken", " checks, 1 fail ");
+        String warning = "checks fail: 1 of ";
         Browser.untilShown("#top .copy.broken", warning);
         for (String view : java.util.List.of("/review", "/record")) {
             served.open(Address.of(view, new Visit(PAGE, "of a copy")));
