@@ -23,7 +23,9 @@ import java.util.concurrent.TimeUnit;
  */
 final class Worker implements Closeable {
     private static final String MAIN = "halfwidth.engine.WorkerMain";
-    private static final Duration LOOK = Duration.ofMillis(500);
+
+    /** Long, since on a busy machine the worker first has to load what it looks with. */
+    private static final Duration LOOK = Duration.ofSeconds(4);
 
     /** Stands in the queue for the end of the pipe. */
     private static final Object GONE = new Object();
