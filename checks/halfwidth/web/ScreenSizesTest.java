@@ -79,6 +79,19 @@ class ScreenSizesTest {
     }
 
     @Test
+    void theAnswersStayInSightBesideTheValuesAndNotOverThePlots() {
+        size(1400);
+        served.fill("sweep/ground-check", "");
+        String top = "document.querySelector(arguments[0]).getBoundingClientRect().top";
+        Browser.run("document.querySelector('table.entry tbody tr:nth-child(2)').scrollIntoView()");
+        Browser.until(top + " > 0 && " + top + " < 60", "#answers");
+        Browser.run("document.querySelector('.views').scrollIntoView({block: 'center'})");
+        Browser.until(
+                "document.querySelector('#answers').getBoundingClientRect().bottom"
+                        + " <= document.querySelector('.views').getBoundingClientRect().top + 1");
+    }
+
+    @Test
     void aResultTakesTheWholeWidthOfAPhone() {
         size(PHONE);
         served.fill("sweep/ground-check", "");

@@ -17,6 +17,8 @@ record FillView(Scene scene, Html html) {
         parts.top();
         html.close();
         html.open("main", "class", "fill", "id", "sheet");
+        // Of their own, or the answers would stay in sight over the plots as well.
+        html.open("div", "class", "beside");
         html.open("section", "class", "entries", "aria-label", "Values");
         entries(parts);
         html.close();
@@ -38,7 +40,7 @@ record FillView(Scene scene, Html html) {
         } else {
             html.element("p", "The results are being computed.", "class", "computing");
         }
-        html.close();
+        html.close().close();
         html.open("section", "class", "views", "aria-label", "Plots and tables");
         views(parts);
         html.close().close().line();
