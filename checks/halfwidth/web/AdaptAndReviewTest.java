@@ -4,7 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.job.Change;
 import halfwidth.job.Fingerprint;
+import halfwidth.job.Job;
+import halfwidth.job.Place;
+import halfwidth.page.Page;
+import halfwidth.page.Pages;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -29,7 +34,7 @@ class AdaptAndReviewTest {
 
     @BeforeAll
     static void serve() throws IOException {
-        served = Served.scratch();
+        served = Served.scratch(AdaptAndReviewTest::enter);
         friend = Wire.friend(served);
         shipped = Files.readString(Served.NOTEBOOKS.resolve(PAGE + ".md"));
     }
@@ -42,6 +47,11 @@ class AdaptAndReviewTest {
     @BeforeEach
     void startAnew() throws IOException {
         Files.deleteIfExists(adapted());
+    }
+
+    private static void enter(Job job) {
+        Page page = new Pages(Served.NOTEBOOKS).find(PAGE);
+        job.enter(page, "measured", List.of(Change.to(Place.input("frequency"), "110.3 MHz")));
     }
 
     private static List<String> records() throws IOException {
@@ -124,14 +134,14 @@ class AdaptAndReviewTest {
 
     @Test
     void aReviewerSeesStepsSourcesAndChecksAndSigns() throws IOException {
-        String review = "/review/" + PAGE + "?visit=";
+        String review = "/review/" + PAGE + "?visit=measured";
         String page = friend.get(review);
         assertTrue(page.contains("Different from the shipped page"), page);
         assertTrue(page.contains("Nothing: this page says the same as the shipped one."), page);
         assertTrue(page.matches("(?s).*Checks: (\\d+) of \\1 hold.*"), page);
         assertTrue(page.contains("<summary>halfwidth.localizer."), page);
         String form = "name=R.+Viewer&role=checked&remark=step+%3Ci%3E+checked";
-        assertEquals(303, Wire.status(friend.post("/sign/" + PAGE + "?visit=", form)));
+        assertEquals(303, Wire.status(friend.post("/sign/" + PAGE + "?visit=measured", form)));
         String signed = friend.get(review);
         assertTrue(signed.contains("checked: R. Viewer, "), signed);
         assertTrue(signed.contains("step &lt;i&gt; checked"), signed);
@@ -146,7 +156,23 @@ class AdaptAndReviewTest {
         assertEquals(
                 400,
                 Wire.status(
-                        friend.post("/sign/" + PAGE + "?visit=", "name=+&role=checked&remark=")));
+                        friend.post(
+                                "/sign/" + PAGE + "?visit=measured",
+                                "name=+&role=checked&remark=")));
+        assertEquals(before, records());
+    }
+
+    @Test
+    void aSheetOnWhichNothingIsFilledInIsNotSigned() throws IOException {
+        List<String> before = records();
+        String nothing = "Nothing is filled in on this sheet, so there is nothing to sign yet.";
+        String page = friend.get("/review/" + PAGE + "?visit=blank");
+        assertTrue(page.contains(nothing), page);
+        assertFalse(page.contains("<form method=\"post\" action=\"/sign/"), page);
+        String answer =
+                friend.post("/sign/" + PAGE + "?visit=blank", "name=R&role=checked&remark=");
+        assertEquals(400, Wire.status(answer));
+        assertTrue(answer.contains(nothing), answer);
         assertEquals(before, records());
     }
 }

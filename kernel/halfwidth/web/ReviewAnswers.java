@@ -25,6 +25,9 @@ import java.util.stream.Stream;
 
 /** What the review view asks for and sends. */
 record ReviewAnswers(Notebook notebook) {
+    /** A record of blanks would be taken for one of a visit. */
+    static final String NOTHING_TO_SIGN =
+            "Nothing is filled in on this sheet, so there is nothing to sign yet.";
 
     Reply page(Request request, Visit visit) {
         String sheet = sheet(visit, scene -> Optional.empty());
@@ -74,6 +77,9 @@ record ReviewAnswers(Notebook notebook) {
         }
         Job job = notebook.job();
         Scene scene = notebook.scene(visit, Notebook.Effort.WORKED, List.of());
+        if (scene.values().isEmpty()) {
+            throw new Refusal(400, NOTHING_TO_SIGN);
+        }
         Sheet drawn =
                 scene.sheet()
                         .headed(Job.signed(role, name, LocalDate.now()))

@@ -143,6 +143,10 @@ record ReviewView(
                                         fact.remark()));
             }
         }
+        if (scene.values().isEmpty()) {
+            html.element("p", ReviewAnswers.NOTHING_TO_SIGN);
+            return;
+        }
         html.element(
                 "p",
                 "Signing writes a record of this sheet as it is now, with the name in its heading,"
