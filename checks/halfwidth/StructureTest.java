@@ -29,6 +29,8 @@ class StructureTest {
                     .consideringOnlyDependenciesInLayers()
                     .layer("physics")
                     .definedBy("halfwidth.localizer..")
+                    .layer("vocabulary")
+                    .definedBy("halfwidth.vocabulary..")
                     .layer("value")
                     .definedBy("halfwidth.value..")
                     .layer("proof")

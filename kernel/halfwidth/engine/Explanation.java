@@ -1,6 +1,7 @@
 package halfwidth.engine;
 
 import halfwidth.run.Outcome;
+import halfwidth.vocabulary.EntryFault;
 
 /** Puts what a step threw into a technician's words, with the advice that goes with it. */
 final class Explanation {
@@ -15,6 +16,10 @@ final class Explanation {
      */
     static Outcome.Failed of(Throwable thrown, int line) {
         String detail = thrown.toString();
+        if (thrown instanceof EntryFault fault) {
+            return new Outcome.Failed(
+                    line, sentence(fault.getMessage()), "", "Correct the entry.", fault.place());
+        }
         if (thrown instanceof IllegalArgumentException && thrown.getMessage() != null) {
             // Our own library and the entry of values refuse in words meant for the reader.
             return new Outcome.Failed(
@@ -60,7 +65,11 @@ final class Explanation {
         return "The step failed.";
     }
 
-    /** A number that is none. */
+    private static String sentence(String message) {
+        return message.matches("(?s).*[.?!]") ? message : message + ".";
+    }
+
+    /** NaN or infinity where a number should be. */
     static Outcome.Failed notANumber(double value, int line) {
         return new Outcome.Failed(
                 line,

@@ -60,6 +60,9 @@ record Glance(
         if (value instanceof Shown.Words words) {
             return letters(words.text());
         }
+        if (value instanceof Shown.Advice advice) {
+            return advice.action().state() + letters(advice.action().words());
+        }
         if (value instanceof Shown.Grid grid) {
             StringBuilder said = new StringBuilder().append(grid.rows().size() + grid.left());
             for (List<Serializable> row : grid.rows()) {

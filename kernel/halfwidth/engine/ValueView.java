@@ -3,6 +3,7 @@ package halfwidth.engine;
 import halfwidth.localizer.uncertainty.Estimate;
 import halfwidth.plot.Plot;
 import halfwidth.run.Shown;
+import halfwidth.vocabulary.Action;
 import java.io.Serializable;
 import java.lang.reflect.Array;
 import java.lang.reflect.RecordComponent;
@@ -61,6 +62,9 @@ final class ValueView {
         }
         if (value instanceof Estimate estimate) {
             return new Shown.Measured(estimate.value(), estimate.standardUncertainty());
+        }
+        if (value instanceof Action action) {
+            return new Shown.Advice(action);
         }
         return compound(value);
     }

@@ -12,10 +12,14 @@ public record Outcome(Word word, List<String> names) {
     public enum Word {
         FAILED("failed"),
         WAITING("waiting for"),
+        /** Nothing may be done before what an action names is settled. */
+        HELD("held"),
         NOT_MET("not met"),
+        /** It says what is to be done next. */
+        TO_DO("to do"),
         NOT_JUDGED("not judged"),
         MET("met"),
-        /** It ran, and has no limits to meet. */
+        /** It ran, has no limits to meet and leaves nothing to do. */
         RAN("ran");
 
         private final String words;

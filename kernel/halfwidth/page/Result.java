@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param label what a technician reads beside it
  * @param group the heading that it stands under, from the nearest row above that has a label alone;
  *     "" if there is none
+ * @param shown when it is shown, if it goes with an action; always, if empty
  */
 public record Result(
         int line,
@@ -26,4 +27,32 @@ public record Result(
         String source,
         Optional<String> uncertainty,
         String label,
-        String group) {}
+        String group,
+        Optional<ShownWhen> shown) {
+
+    /** A result that is always shown. */
+    public Result(
+            int line,
+            String name,
+            String unit,
+            int decimals,
+            Optional<String> least,
+            Optional<String> most,
+            String source,
+            Optional<String> uncertainty,
+            String label,
+            String group) {
+        this(
+                line,
+                name,
+                unit,
+                decimals,
+                least,
+                most,
+                source,
+                uncertainty,
+                label,
+                group,
+                Optional.empty());
+    }
+}

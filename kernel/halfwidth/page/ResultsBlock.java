@@ -4,11 +4,22 @@ import halfwidth.value.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Reads a {@code csv results} block. */
 final class ResultsBlock {
     private static final List<String> COLUMNS =
-            List.of("name", "unit", "decimals", "label", "least", "most", "source", "uncertainty");
+            List.of(
+                    "name",
+                    "unit",
+                    "decimals",
+                    "label",
+                    "least",
+                    "most",
+                    "source",
+                    "uncertainty",
+                    "shown");
     private static final int REQUIRED = 4;
 
     private final Problems problems;
@@ -31,7 +42,23 @@ final class ResultsBlock {
                 result(line, group).ifPresent(results::add);
             }
         }
+        checkActions(results);
         return new Part.Results(fence.start(), results);
+    }
+
+    private void checkActions(List<Result> results) {
+        Set<String> all = results.stream().map(Result::name).collect(Collectors.toSet());
+        for (Result result : results) {
+            result.shown()
+                    .map(ShownWhen::action)
+                    .filter(action -> !all.contains(action) || action.equals(result.name()))
+                    .ifPresent(
+                            action ->
+                                    problems.add(
+                                            result.line(),
+                                            "shown names %s; expected another result of this table"
+                                                    .formatted(Names.quoted(action))));
+        }
     }
 
     /** Whether a row has a label alone, which then is the heading of those below it. */
@@ -44,6 +71,13 @@ final class ResultsBlock {
         int before = problems.count();
         checkLabels(line);
         checkLimits(line);
+        Optional<ShownWhen> shown = line.find("shown").flatMap(ShownWhen::read);
+        if (shown.isEmpty() && line.find("shown").isPresent()) {
+            problems.add(
+                    line.line(),
+                    "shown %s is not understood; expected %s"
+                            .formatted(Names.quoted(line.get("shown")), ShownWhen.EXPECTED));
+        }
         String unit = unit(line);
         int decimals = decimals(line);
         if (problems.count() > before) {
@@ -60,7 +94,8 @@ final class ResultsBlock {
                         line.get("source"),
                         line.find("uncertainty"),
                         line.get("label"),
-                        group));
+                        group,
+                        shown));
     }
 
     private void checkLabels(Sheet.Line line) {

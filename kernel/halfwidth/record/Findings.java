@@ -52,8 +52,14 @@ public final class Findings {
     }
 
     private static Word word(List<Verdict> verdicts) {
+        if (verdicts.contains(Verdict.HELD)) {
+            return Word.HELD;
+        }
         if (verdicts.contains(Verdict.NOT_MET)) {
             return Word.NOT_MET;
+        }
+        if (verdicts.contains(Verdict.TO_DO)) {
+            return Word.TO_DO;
         }
         if (verdicts.contains(Verdict.NOT_JUDGED)) {
             return Word.NOT_JUDGED;

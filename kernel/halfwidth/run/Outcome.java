@@ -1,7 +1,9 @@
 package halfwidth.run;
 
+import halfwidth.vocabulary.EntryPlace;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Optional;
 
 /** What became of a step. */
 public sealed interface Outcome extends Serializable {
@@ -34,11 +36,24 @@ public sealed interface Outcome extends Serializable {
      * @param reason what is wrong, in a technician's words
      * @param detail the compiler's or the exception's own words, may be ""
      * @param advice what to do
+     * @param entry the field or cell that it concerns, null if none is known (an optional cannot be
+     *     sent over the worker's pipe)
      */
-    record Failed(int line, String reason, String detail, String advice) implements Outcome {
+    record Failed(int line, String reason, String detail, String advice, EntryPlace entry)
+            implements Outcome {
+        /** A failure that concerns no single entry. */
+        public Failed(int line, String reason, String detail, String advice) {
+            this(line, reason, detail, advice, null);
+        }
+
+        /** The field or cell that the page refuses, where it says which. */
+        public Optional<EntryPlace> refused() {
+            return Optional.ofNullable(entry);
+        }
+
         /** The same failure at another line. */
         public Failed at(int otherLine) {
-            return new Failed(otherLine, reason, detail, advice);
+            return new Failed(otherLine, reason, detail, advice, entry);
         }
     }
 }

@@ -12,9 +12,11 @@ public final class Prelude {
             List.of(
                     "import static java.lang.Math.*;",
                     "import static halfwidth.engine.Agreement.agrees;",
+                    "import static halfwidth.vocabulary.Requirement.require;",
                     "import java.util.*;",
                     "import tech.tablesaw.api.*;",
-                    "import halfwidth.plot.*;");
+                    "import halfwidth.plot.*;",
+                    "import halfwidth.vocabulary.Action;");
 
     private Prelude() {}
 }

@@ -1,5 +1,6 @@
 package halfwidth.run;
 
+import halfwidth.vocabulary.Action;
 import java.io.Serializable;
 import java.util.List;
 
@@ -16,6 +17,9 @@ public sealed interface Shown extends Serializable {
 
     /** True or false. */
     record Flag(boolean value) implements Shown {}
+
+    /** What to do next, or why nothing. */
+    record Advice(Action action) implements Shown {}
 
     /** Text, or anything else by its {@code toString()}. */
     record Words(String text) implements Shown {}

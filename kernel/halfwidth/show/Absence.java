@@ -3,6 +3,7 @@ package halfwidth.show;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run;
 import halfwidth.run.Run.Ran;
+import halfwidth.vocabulary.EntryPlace;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -12,7 +13,7 @@ final class Absence {
     private Absence() {}
 
     static String of(String name, Run run) {
-        return made(name, run).map(Absence::of).orElse("not computed by any step");
+        return made(name, run).map(outcome -> of(outcome, run)).orElse("not computed by any step");
     }
 
     /** The inputs that it waits for; none if it does not wait. */
@@ -31,17 +32,42 @@ final class Absence {
                 .reduce((first, second) -> second);
     }
 
-    private static String of(Outcome outcome) {
+    private static String of(Outcome outcome, Run run) {
         if (outcome instanceof Outcome.Waiting waiting) {
             return "waiting for " + String.join(", ", waiting.names());
         }
         if (outcome instanceof Outcome.Held held) {
-            return "held back, since " + lines(held.lines()) + " failed";
+            return refusal(held, run)
+                    .orElseGet(() -> "held back, since " + lines(held.lines()) + " failed");
         }
         if (outcome instanceof Outcome.Failed failed) {
-            return "failed at line " + failed.line();
+            return failed.refused()
+                    .map(entry -> refusal(entry, failed))
+                    .orElseGet(() -> "failed at line " + failed.line());
         }
         return "without a value";
+    }
+
+    /** The entry that the page refuses, where that is what holds a step back. */
+    private static Optional<String> refusal(Outcome.Held held, Run run) {
+        return run.steps().stream()
+                .filter(ran -> held.lines().contains(ran.step().line()))
+                .map(Ran::outcome)
+                .filter(Outcome.Failed.class::isInstance)
+                .map(Outcome.Failed.class::cast)
+                .flatMap(failed -> failed.refused().map(entry -> refusal(entry, failed)).stream())
+                .findFirst();
+    }
+
+    private static String refusal(EntryPlace entry, Outcome.Failed failed) {
+        return "cannot calculate: " + words(entry) + ": " + failed.reason();
+    }
+
+    /** Where an entry stands, as in {@code cuts row 3, 90 Hz side}. */
+    static String words(EntryPlace entry) {
+        return entry.row() == 0
+                ? entry.name()
+                : "%s row %s, %s".formatted(entry.name(), entry.row(), entry.column());
     }
 
     static String lines(List<Integer> lines) {

@@ -4,6 +4,7 @@ import halfwidth.page.Page;
 import halfwidth.page.Result;
 import halfwidth.run.Run;
 import halfwidth.run.Shown;
+import halfwidth.vocabulary.Action;
 import java.util.List;
 import java.util.Optional;
 
@@ -63,9 +64,15 @@ public record Answer(
         return number().isPresent() ? Values.unit(result.unit()) : "";
     }
 
+    /** What to do next, if that is what it says. */
+    public Optional<Action> action() {
+        return value.filter(Shown.Advice.class::isInstance)
+                .map(advice -> ((Shown.Advice) advice).action());
+    }
+
     /** Whether it is a text, which may be a whole sentence. */
     boolean isText() {
-        return value.isPresent() && value.get() instanceof Shown.Words;
+        return value.filter(Shown.Words.class::isInstance).isPresent() || action().isPresent();
     }
 
     /** The standard uncertainty as shown: never rounded to nothing; "" where there is no number. */

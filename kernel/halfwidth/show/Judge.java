@@ -1,8 +1,10 @@
 package halfwidth.show;
 
 import halfwidth.page.Result;
+import halfwidth.page.ShownWhen;
 import halfwidth.run.Run;
 import halfwidth.run.Shown;
+import halfwidth.vocabulary.Action;
 import java.util.Optional;
 
 /** Judges one result on its unrounded value. A value on its limit keeps it. */
@@ -14,6 +16,38 @@ record Judge(Result result, Run run) {
     private static final double COVERAGE = 2;
 
     Answer answer() {
+        Optional<Answer> withheld = result.shown().flatMap(this::withheld);
+        return withheld.orElseGet(this::judged);
+    }
+
+    /** The answer while the action that it goes with keeps it from being shown. */
+    private Optional<Answer> withheld(ShownWhen when) {
+        if (!(run.finals().get(when.action()) instanceof Shown.Advice advice)) {
+            String reason = Absence.of(when.action(), run);
+            return Optional.of(answer(Optional.empty(), Ruling.notJudged(reason)));
+        }
+        Action action = advice.action();
+        boolean held = action.state() == Action.State.HELD;
+        if (held || when.amountOnly() && !action.hasAmount()) {
+            String why =
+                    switch (action.state()) {
+                        case HELD -> "not before the advice is settled";
+                        case TO_DO -> "not before that is done";
+                        case FINISHED -> "nothing is left to do";
+                    };
+            return Optional.of(
+                    answer(
+                            Optional.of(new Shown.Nothing()),
+                            new Ruling(Verdict.NO_LIMIT, "", why)));
+        }
+        return Optional.empty();
+    }
+
+    private Answer answer(Optional<Shown> value, Ruling ruling) {
+        return new Answer(result, value, Optional.empty(), Limits.of(result, run), ruling);
+    }
+
+    private Answer judged() {
         Optional<Shown> value = Optional.ofNullable(run.finals().get(result.name()));
         Optional<Double> uncertainty = uncertainty(value);
         Limits limits = Limits.of(result, run);
@@ -38,6 +72,9 @@ record Judge(Result result, Run run) {
     private Ruling ruling(Shown value, Limits limits, Optional<Double> uncertainty) {
         Optional<Double> number = Limits.number(value);
         boolean none = value instanceof Shown.Nothing;
+        if (value instanceof Shown.Advice advice) {
+            return new Ruling(verdict(advice.action().state()), "", "");
+        }
         if (!limits.declared()) {
             return new Ruling(Verdict.NO_LIMIT, "", none ? "" : missing(uncertainty));
         }
@@ -54,6 +91,14 @@ record Judge(Result result, Run run) {
         return limits.unknown().isEmpty()
                 ? new Ruling(Verdict.MET, "", remark(margin, uncertainty))
                 : Ruling.notJudged(limits.unknown());
+    }
+
+    private static Verdict verdict(Action.State state) {
+        return switch (state) {
+            case HELD -> Verdict.HELD;
+            case TO_DO -> Verdict.TO_DO;
+            case FINISHED -> Verdict.FINISHED;
+        };
     }
 
     private double slack(double number) {

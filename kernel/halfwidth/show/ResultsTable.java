@@ -51,7 +51,7 @@ record ResultsTable(Sheet sheet, Html html) {
     private void row(Answer answer, boolean judged) {
         html.open("tr").open("th", "scope", "row").text(answer.result().label());
         html.open("span", "class", "name").name(answer.result().name()).close().close();
-        if (answer.isText() && answer.verdict() == Verdict.NO_LIMIT) {
+        if (answer.isText() && !answer.limits().declared()) {
             text(answer, judged);
         } else {
             value(answer, judged);

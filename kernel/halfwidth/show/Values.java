@@ -34,6 +34,9 @@ final class Values {
         if (value instanceof Shown.Words words) {
             return words.text();
         }
+        if (value instanceof Shown.Advice advice) {
+            return advice.action().words();
+        }
         if (value instanceof Shown.Grid grid) {
             return "table of %s rows".formatted(grid.rows().size() + grid.left());
         }

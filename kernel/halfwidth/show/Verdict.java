@@ -6,7 +6,13 @@ public enum Verdict {
     NOT_MET("not met"),
     /** It has limits, or should have a value, but something is missing for a judgement. */
     NOT_JUDGED("not judged"),
-    NO_LIMIT("no limit");
+    NO_LIMIT("no limit"),
+    /** An action: nothing may be done before what it names is settled. */
+    HELD("held"),
+    /** An action: there is something to do. */
+    TO_DO("to do"),
+    /** An action: nothing is left to do. */
+    FINISHED("finished");
 
     private final String words;
 

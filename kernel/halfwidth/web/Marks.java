@@ -18,8 +18,8 @@ final class Marks {
         String kind =
                 switch (words) {
                     case "met" -> "verdict met";
-                    case "not met", "failed", "refused" -> "verdict not-met";
-                    case "out of date", "not judged", "not run" -> "verdict not-judged";
+                    case "not met", "failed", "refused", "held" -> "verdict not-met";
+                    case "out of date", "not judged", "not run", "to do" -> "verdict not-judged";
                     default -> "standing";
                 };
         html.element("span", words, "class", kind);
