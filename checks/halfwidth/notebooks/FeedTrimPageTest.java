@@ -10,6 +10,7 @@ import halfwidth.notebooks.FeedTrimTable.Found;
 import halfwidth.page.Filled;
 import halfwidth.run.Shown;
 import halfwidth.value.EntryRefused;
+import halfwidth.vocabulary.EntryPlace;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import javax.imageio.ImageIO;
@@ -69,9 +70,10 @@ class FeedTrimPageTest {
     @Test
     void cutsNothingWhereTheOffsetsLieEvenlyAboutZero() throws IOException {
         Found found = table.phasings("0,0,-6,6");
-        assertEquals("NEITHER", found.words("feed"));
+        assertEquals("none", found.answer("feed").shownValue());
         assertTrue(found.words("advice").startsWith("Stop"), found.words("advice"));
-        assertEquals(0, found.number("nextCut"), 0);
+        assertEquals("none", found.answer("nextCut").shownValue());
+        assertEquals("finished", found.answer("advice").ruling().words());
         assertEquals(6, found.number("halfSpread"), 1e-12);
         assertEquals(-6, found.number("after1"), 1e-12);
         assertDrawn(found);
@@ -128,15 +130,12 @@ class FeedTrimPageTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "0,0,8,12 | ,0,4,8 | row 2: the total cut of the SBO feed is blank; type 0 where"
-                        + " nothing was cut",
-                "0,,8,12 | 1,0,4,8 | row 1: the total cut of the CSB feed is blank; type 0 where"
-                        + " nothing was cut",
-                "0,0,8,12 | 1,0,, | row 2: the offsets of both transmitters are blank; enter at"
-                        + " least one",
+                "0,0,8,12 | ,0,4,8 | is blank; type all that was done up to here, 0 for nothing",
+                "0,,8,12 | 1,0,4,8 | is blank; type all that was done up to here, 0 for nothing",
+                "0,0,, | 1,0,4,8 | is blank, and so is offset 2; type at least one offset",
                 "0,0,-150,60 | 1,0,-154,56 | row 1: offsets -150.0 and 60.0 deg differ by more",
-                "2,0,8,12 | 1,0,4,8 | row 2: total cut of the SBO feed must not shrink, but goes"
-                        + " from 50.8 mm (2.000 in) to 25.4 mm (1.000 in)",
+                "2,0,8,12 | 1,0,4,8 | is less than in the row above; type all that was done up to"
+                        + " here",
                 "0,0,8,12 | 1,0,12,16 | offset 1 changed by -157.5 deg for each metre cut (-4.00 deg"
                         + " for each inch)",
                 "0,0,8,12 | 1,0,12,16 | moved the wrong way; wrong line cut, or a sign mistyped?",
@@ -147,6 +146,34 @@ class FeedTrimPageTest {
         Found found = table.phasings(one, two);
         assertTrue(found.failures().contains(words), found::failures);
         assertFalse(found.run().finals().containsKey("nextCut"), "no cut is given");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0;0;8;12,;0;4;8,SBO cut,2",
+        "0;;8;12,1;0;4;8,CSB cut,1",
+        "2;0;8;12,1;0;4;8,SBO cut,2"
+    })
+    void refusesACutAtItsCell(String one, String two, String column, int row) {
+        Found found = table.phasings(one.replace(';', ','), two.replace(';', ','));
+        assertEquals(new EntryPlace("phasing", row, column), found.refused());
+        assertTrue(
+                found.answer("nextCut")
+                        .ruling()
+                        .words()
+                        .contains("cannot calculate: phasing row %s, %s".formatted(row, column)),
+                found.answer("nextCut").ruling().words());
+    }
+
+    /** 12° are 2.97 in by the data sheet; 3/4 in of them are cut, phased again or not. */
+    @Test
+    void countsACutThatWasNotPhasedAfterAndAdvisesNoOther() {
+        Found found = table.phasings("0,0,-14,-10", "0,3/4,,");
+        assertEquals(12 / DEGREES_PER_INCH - 0.75, found.number("whole"), 1e-9);
+        assertEquals("to do", found.answer("advice").ruling().words());
+        assertTrue(found.words("advice").startsWith("Phase again"), found.words("advice"));
+        assertEquals("none", found.answer("nextCut").shownValue());
+        assertEquals("none", found.answer("after1").shownValue());
     }
 
     @Test

@@ -11,6 +11,8 @@ import halfwidth.run.Script;
 import halfwidth.run.Shown;
 import halfwidth.run.Values;
 import halfwidth.run.Workshop;
+import halfwidth.show.Answer;
+import halfwidth.vocabulary.EntryPlace;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -76,7 +78,27 @@ final class FeedTrimTable implements AutoCloseable {
         }
 
         String words(String name) {
-            return ((Shown.Words) result(name)).text();
+            return result(name) instanceof Shown.Advice advice
+                    ? advice.action().words()
+                    : ((Shown.Words) result(name)).text();
+        }
+
+        /** A result as the sheet shows it, with what stands beside it. */
+        Answer answer(String name) {
+            return Answer.of(PAGE, run).stream()
+                    .filter(answer -> answer.result().name().equals(name))
+                    .findFirst()
+                    .orElseThrow();
+        }
+
+        /** The entry that the first failing step refuses. */
+        EntryPlace refused() {
+            return run.steps().stream()
+                    .map(Run.Ran::outcome)
+                    .filter(Outcome.Failed.class::isInstance)
+                    .flatMap(outcome -> ((Outcome.Failed) outcome).refused().stream())
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError("no entry refused: " + failures()));
         }
 
         /** The number that the step gave which declares this name. */

@@ -12,7 +12,7 @@ public final class Prelude {
             List.of(
                     "import static java.lang.Math.*;",
                     "import static halfwidth.engine.Agreement.agrees;",
-                    "import static halfwidth.vocabulary.Requirement.require;",
+                    "import static halfwidth.vocabulary.Requirement.*;",
                     "import java.util.*;",
                     "import tech.tablesaw.api.*;",
                     "import halfwidth.plot.*;",

@@ -1,5 +1,8 @@
 package halfwidth.vocabulary;
 
+import tech.tablesaw.api.NumericColumn;
+import tech.tablesaw.api.Table;
+
 /** How a page refuses what was entered: at its field or cell, in the crew's words. */
 public final class Requirement {
     private Requirement() {}
@@ -32,6 +35,37 @@ public final class Requirement {
     public static boolean require(
             boolean holds, String table, int row, String column, String message) {
         return require(holds, new EntryPlace(table, row, column), message);
+    }
+
+    /**
+     * Refuses columns of a table that should be running totals, at the first cell that is blank or
+     * below the one above it.
+     *
+     * @param table the table as filled in
+     * @param columns the names of number columns that hold all that was done up to each row
+     * @return the table, so that what uses it rests on the requirement
+     * @throws EntryFault if a cell is blank or a total shrinks
+     */
+    public static Table runningTotals(Table table, String... columns) {
+        for (int row = 0; row < table.rowCount(); row++) {
+            for (String name : columns) {
+                NumericColumn<?> column = table.numberColumn(name);
+                require(
+                        !column.isMissing(row),
+                        table.name(),
+                        row + 1,
+                        name,
+                        "is blank; type all that was done up to here, 0 for nothing");
+                require(
+                        row == 0 || column.getDouble(row) >= column.getDouble(row - 1),
+                        table.name(),
+                        row + 1,
+                        name,
+                        "is less than in the row above; type all that was done up to here, not the"
+                                + " last step alone");
+            }
+        }
+        return table;
     }
 
     private static boolean require(boolean holds, EntryPlace place, String message) {

@@ -11,6 +11,7 @@ import halfwidth.localizer.cut.NextCut;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
@@ -218,5 +219,25 @@ class PairCutSeriesTest {
                                 new PairCutSeries(
                                         pair.trial(0.001), List.of(rows), new Estimate(158, 5)));
         assertTrue(refusal.getMessage().contains(words), refusal.getMessage());
+    }
+
+    /**
+     * Without adapter 24 in the 150, with 20° in the 150 Hz side 0: the pair is 20° too long on the
+     * 90 Hz side, 5 in at 4°/in. Of these 3 1/2 are cut and 1 1/2 are left, read again or not.
+     */
+    @Test
+    void countsACutThatWasNotReadAfter() {
+        AdapterTrial trial =
+                new AdapterTrial(
+                        0.024, 0, new Adapter(ArraySide.ON_150, Estimate.exact(20)), 0.001);
+        PairCutSeries series =
+                new PairCutSeries(
+                        trial,
+                        List.of(new PairCutRow(0, 3.5 * 0.0254, OptionalDouble.empty())),
+                        new Estimate(4 / 0.0254, 3));
+        NextCut next = series.next(CutRule.usual(0.0254 / 16, 0.1));
+        assertEquals(1.5 * 0.0254, next.remaining().value(), 1e-9);
+        assertEquals(CutVerdict.READ_FIRST, next.verdict());
+        assertEquals(0, next.length(), 0);
     }
 }

@@ -18,8 +18,11 @@ class ClearanceJudgementTest {
     private static final List<ClearanceSector> ANNEX10 =
             ClearanceSector.annex10(Limits.published());
 
+    /** Of a course of 4°: 0.155 at 2° (ICAO Annex 10 Vol I, 3.1.1). */
+    private static final double SLOPE = 0.155 / 2;
+
     private static ClearanceJudgement judge(Sweep sweep) {
-        return ClearanceJudgement.of(sweep, ANNEX10);
+        return ClearanceJudgement.of(sweep, ANNEX10, 0, SLOPE);
     }
 
     /** A course of 4° that meets everything, with one reading set. */
@@ -64,6 +67,40 @@ class ClearanceJudgementTest {
         assertEquals(Verdict.NOT_MET, minimum(judgement, 0, Tone.HZ_90).verdict());
         assertEquals(Verdict.MET, minimum(judgement, 0, Tone.HZ_150).verdict());
         assertEquals(-7, minimum(judgement, 0, Tone.HZ_90).lowest().get().azimuth());
+    }
+
+    /** The slope reaches 0.180 at 2.32°: what comes after it counts, however deep it is. */
+    @Test
+    void isNotMetByAHoleNextToTheCourseSector() {
+        ClearanceJudgement sagging =
+                judge(sweep(a -> a >= 3 && a <= 5 ? 0.1 - 0.04 * (a - 3) : course(a, 2, 0)));
+
+        assertEquals(Verdict.NOT_MET, at(sagging, 3));
+        assertEquals(Verdict.NOT_MET, at(sagging, 5));
+        assertEquals(0.02, minimum(sagging, 0, Tone.HZ_150).clearance().get(), 1e-12);
+    }
+
+    @Test
+    void isNotMetByTheWrongToneNextToTheCourseSector() {
+        ClearanceJudgement reversed =
+                judge(sweep(a -> a >= 3 && a <= 5 ? -course(a, 2, 0) : course(a, 2, 0)));
+
+        assertEquals(Verdict.NOT_MET, at(reversed, 3));
+        assertEquals(Verdict.NOT_MET, reversed.verdict());
+        assertEquals(Verdict.MET, minimum(reversed, 0, Tone.HZ_90).verdict());
+    }
+
+    /**
+     * A course 0.5° to the 150 Hz side reaches 0.180 at 2.82° there, at 1.82° on the other side.
+     */
+    @Test
+    void beginsFromTheCourseLineAndNotFromTheCentreLine() {
+        ClearanceJudgement shifted =
+                ClearanceJudgement.of(sweep(a -> course(a, 2, 0.5)), ANNEX10, 0.5, SLOPE);
+
+        assertEquals(Verdict.NOT_JUDGED, at(shifted, 2.5));
+        assertEquals(Verdict.MET, at(shifted, -2));
+        assertEquals(Verdict.NOT_JUDGED, at(shifted, -1.5));
     }
 
     @Test
@@ -119,7 +156,8 @@ class ClearanceJudgementTest {
         assertEquals(0.18083, faa.get(0).leastDdm(), 5e-6);
         assertEquals(0.155, faa.get(1).leastDdm(), 1e-12);
         assertEquals(Verdict.MET, judge(with(7, 0.1805)).verdict());
-        assertEquals(Verdict.NOT_MET, ClearanceJudgement.of(with(7, 0.1805), faa).verdict());
+        assertEquals(
+                Verdict.NOT_MET, ClearanceJudgement.of(with(7, 0.1805), faa, 0, SLOPE).verdict());
     }
 
     @Property

@@ -1,6 +1,7 @@
 package halfwidth.localizer.transmit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -223,8 +224,8 @@ class FeedCutSeriesTest {
     }
 
     @Test
-    void refusesRowsWithoutAnyOffset() {
-        assertThrows(IllegalArgumentException.class, () -> sbo(0, BLANK, BLANK));
+    void refusesARecordWithoutAnyOffset() {
+        assertThrows(IllegalArgumentException.class, () -> series(sbo(0, BLANK, BLANK)));
         assertThrows(IllegalArgumentException.class, () -> sbo(BLANK, 1, 1));
         assertThrows(IllegalArgumentException.class, () -> sbo(-0.1, 1, 1));
         assertThrows(IllegalArgumentException.class, () -> sbo(0, 181, 1));
@@ -236,5 +237,32 @@ class FeedCutSeriesTest {
         IllegalArgumentException refusal =
                 assertThrows(IllegalArgumentException.class, () -> series(rows));
         assertTrue(refusal.getMessage().contains(words), refusal.getMessage());
+    }
+
+    /**
+     * 20° at about 160°/m are 125 mm; of 100 mm cut, nothing was read since. What is left is by the
+     * data sheet 25 mm, and nothing is cut before a phasing.
+     */
+    @Test
+    void countsACutThatWasNotPhasedAfter() {
+        OptionalDouble none = OptionalDouble.empty();
+        FeedCutSeries series =
+                new FeedCutSeries(
+                        List.of(
+                                new CutRow(0, 0, OptionalDouble.of(20), none),
+                                new CutRow(0.1, 0, none, none)),
+                        new Estimate(160, 3),
+                        0.5);
+        assertEquals(20 / 160.0 - 0.1, series.remaining().value(), 1e-12);
+        assertEquals(0, series.cutsMade());
+        NextCut next = series.next(RULE);
+        assertEquals(CutVerdict.READ_FIRST, next.verdict());
+        assertEquals(0, next.length(), 0);
+        assertFalse(next.finished());
+        assertThrows(
+                IllegalArgumentException.class,
+                () ->
+                        new FeedCutSeries(
+                                List.of(new CutRow(0, 0, none, none)), new Estimate(160, 3), 0.5));
     }
 }

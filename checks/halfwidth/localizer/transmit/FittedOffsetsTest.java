@@ -94,10 +94,6 @@ class FittedOffsetsTest {
                 "row 2: the total cut of the SBO feed is blank; type 0 where nothing was cut",
                 new double[] {0, BLANK},
                 new double[] {1, 1});
-        refuses(
-                "row 1: the offsets of both transmitters are blank",
-                new double[] {0, 0},
-                new double[] {BLANK, 1});
         refuses("row 2: total cut of the SBO feed 11 m", new double[] {0, 11}, new double[] {1, 1});
         refuses("of one length", new double[] {0}, new double[] {1, 1});
         assertThrows(

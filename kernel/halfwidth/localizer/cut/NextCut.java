@@ -16,9 +16,21 @@ import java.util.Locale;
 public record NextCut(CutVerdict verdict, int direction, double length, Estimate remaining) {
 
     /**
+     * Returns the answer to a line that was cut since it was last read: nothing more is cut before
+     * it is read again.
+     *
+     * @param remaining all that is left to cut by the readings so far (m), of either sign
+     * @return no cut, {@link CutVerdict#READ_FIRST}
+     */
+    public static NextCut readFirst(Estimate remaining) {
+        Estimate left = new Estimate(Math.abs(remaining.value()), remaining.standardUncertainty());
+        return new NextCut(CutVerdict.READ_FIRST, 0, 0, left);
+    }
+
+    /**
      * Tells whether the crew is done.
      *
-     * @return true when no cut is to be made
+     * @return true when neither a cut nor a reading is to be made
      */
     public boolean finished() {
         return verdict == CutVerdict.AT_TARGET || verdict == CutVerdict.BELOW_SMALLEST_CUT;
@@ -43,6 +55,7 @@ public record NextCut(CutVerdict verdict, int direction, double length, Estimate
         return switch (verdict) {
             case CUT -> cut;
             case OVERSHOT -> "Too much was cut, so the other line is next. " + cut;
+            case READ_FIRST -> "Read again first: it was cut since the last reading.";
             case AT_TARGET -> "Stop: the phase is within the target.";
             case BELOW_SMALLEST_CUT ->
                     String.format(

@@ -15,7 +15,7 @@ import java.util.List;
  *
  * @param trial the readings without and with the adapter, before any cut
  * @param rows the record after the first cut, in the order of the cuts, without adapter; may be
- *     empty
+ *     empty. A row that was not read counts by what was cut
  * @param dataSheet β of the returns as the data sheet has it (deg/m), with its standard uncertainty
  */
 public record PairCutSeries(AdapterTrial trial, List<PairCutRow> rows, Estimate dataSheet) {
@@ -33,8 +33,12 @@ public record PairCutSeries(AdapterTrial trial, List<PairCutRow> rows, Estimate 
             PairCutRow now = rows.get(i);
             CutRecord.checkGrows("150 Hz side", before.cut150(), now.cut150(), i + 1);
             CutRecord.checkGrows("90 Hz side", before.cut90(), now.cut90(), i + 1);
-            checkMovement(trial, before, now, dataSheet);
             before = now;
+        }
+        PairCutRow readBefore = new PairCutRow(0, 0, trial.without());
+        for (PairCutRow now : read(rows)) {
+            checkMovement(trial, readBefore, now, dataSheet);
+            readBefore = now;
         }
     }
 
@@ -44,7 +48,22 @@ public record PairCutSeries(AdapterTrial trial, List<PairCutRow> rows, Estimate 
      * @return the fit
      */
     public PairFit fit() {
-        return new PairFit(new PairProblem(trial, rows, dataSheet), rows.size());
+        List<PairCutRow> read = read(rows);
+        return new PairFit(new PairProblem(trial, read, dataSheet), read.size());
+    }
+
+    private static List<PairCutRow> read(List<PairCutRow> rows) {
+        return rows.stream().filter(row -> row.reading().isPresent()).toList();
+    }
+
+    /** Whether a return was cut after the last reading. */
+    private boolean cutSinceRead() {
+        List<PairCutRow> read = read(rows);
+        PairCutRow lastRead =
+                read.isEmpty() ? new PairCutRow(0, 0, trial.without()) : read.get(read.size() - 1);
+        return rows.stream()
+                .anyMatch(
+                        row -> row.cut150() > lastRead.cut150() || row.cut90() > lastRead.cut90());
     }
 
     /**
@@ -60,11 +79,15 @@ public record PairCutSeries(AdapterTrial trial, List<PairCutRow> rows, Estimate 
      * Returns the next cut; {@link ArraySide#of} tells on which side.
      *
      * @param rule how carefully the line is cut
-     * @return the cut, or why there is none; overshot when it is on the other side than the last
+     * @return the cut, or why there is none; overshot when it is on the other side than the last,
+     *     none before a return that was cut is read again
      */
     public NextCut next(CutRule rule) {
         PairFit fit = fit();
         Estimate remaining = fit.remainingAt(netCut());
+        if (cutSinceRead()) {
+            return NextCut.readFirst(remaining);
+        }
         double phase = fit.excessAt(netCut()).value();
         int last = lastDirection();
         return last == 0 ? rule.first(remaining, phase) : rule.following(remaining, phase, last);
@@ -88,7 +111,9 @@ public record PairCutSeries(AdapterTrial trial, List<PairCutRow> rows, Estimate 
             return;
         }
         PairModel model = PairModel.ofEqualReturns(trial.sensitivity().value());
-        double taken = model.excessFor(before.reading()) - model.excessFor(now.reading());
+        double taken =
+                model.excessFor(before.reading().getAsDouble())
+                        - model.excessFor(now.reading().getAsDouble());
         double step = Estimate.readInSteps(0, trial.resolution()).standardUncertainty();
         double perDdm = Math.toDegrees(2 / Math.abs(model.sensitivity()));
         double u = Math.sqrt(2) * step * perDdm / Math.abs(cut);

@@ -37,6 +37,7 @@ final class PairProblem {
     private final Estimate dataSheet;
     private final double readingUncertainty;
 
+    /** Takes rows that were read. */
     PairProblem(AdapterTrial trial, List<PairCutRow> rows, Estimate dataSheet) {
         this.trial = trial;
         this.rows = rows;
@@ -72,7 +73,7 @@ final class PairProblem {
         targets[0] = trial.without() / readingUncertainty;
         targets[1] = trial.with() / readingUncertainty;
         for (int i = 0; i < rows.size(); i++) {
-            targets[2 + i] = rows.get(i).reading() / readingUncertainty;
+            targets[2 + i] = rows.get(i).reading().getAsDouble() / readingUncertainty;
         }
         return targets;
     }

@@ -1,5 +1,6 @@
 package halfwidth.localizer.sweep;
 
+import halfwidth.localizer.Require;
 import halfwidth.localizer.signal.Tone;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,18 +21,27 @@ public record ClearanceJudgement(List<PointVerdict> points, List<ClearanceMinimu
     }
 
     /**
-     * Judges a sweep.
+     * Judges a sweep. Next to the course, a limit L holds from where the course line reaches it: at
+     * centre ± L/slope. Any reading beyond counts, so that a hole next to the course sector, or a
+     * wrong tone there, is not met.
      *
      * @param sweep the sweep
      * @param sectors the sectors, which must not overlap
+     * @param centre the azimuth of the course line (deg), positive on the 150 Hz side
+     * @param slope the slope of the course (DDM/deg), above 0: the fitted one, or the commissioned
+     *     one where none could be fitted
      * @return the verdicts
+     * @throws IllegalArgumentException if the centre is not finite or the slope not above 0
      */
-    public static ClearanceJudgement of(Sweep sweep, List<ClearanceSector> sectors) {
+    public static ClearanceJudgement of(
+            Sweep sweep, List<ClearanceSector> sectors, double centre, double slope) {
+        Require.finite("centre", centre, "deg");
+        Require.above("slope", slope, 0, "DDM/deg");
         List<PointVerdict> points = new ArrayList<>();
         List<ClearanceMinimum> minima = new ArrayList<>();
         for (ClearanceSector sector : sectors) {
             for (Tone side : Tone.values()) {
-                SideJudge judge = new SideJudge(sweep, sector, side);
+                SideJudge judge = new SideJudge(sweep, sector, side, centre, slope);
                 points.addAll(judge.points());
                 minima.add(judge.minimum());
             }

@@ -12,10 +12,10 @@ import java.util.List;
  * @param azimuths the range, counted from the course line outward on either side (deg), its inner
  *     end excluded and its outer end included
  * @param limit the least clearance, a ratio or in µA as published
- * @param onceReached whether the limit holds only from where it is first reached, as next to the
- *     course sector
+ * @param fromCourseLine whether the limit holds only from where the slope of the course reaches it,
+ *     as next to the course sector
  */
-public record ClearanceSector(Range azimuths, Limit limit, boolean onceReached) {
+public record ClearanceSector(Range azimuths, Limit limit, boolean fromCourseLine) {
 
     /**
      * Returns the sectors of ICAO Annex 10 Vol I, 3.1.3.7.3.
@@ -41,12 +41,12 @@ public record ClearanceSector(Range azimuths, Limit limit, boolean onceReached) 
                 sector("clearance.faa-outer", false, limits));
     }
 
-    private static ClearanceSector sector(String key, boolean onceReached, Limits limits) {
+    private static ClearanceSector sector(String key, boolean fromCourseLine, Limits limits) {
         Limit azimuths = limits.of(key + "-azimuth");
         return new ClearanceSector(
                 new Range(azimuths.least("deg"), azimuths.most("deg")),
                 limits.of(key),
-                onceReached);
+                fromCourseLine);
     }
 
     /**

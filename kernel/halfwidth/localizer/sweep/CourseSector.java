@@ -34,21 +34,15 @@ public record CourseSector(
      *     do not pass 0, or DDM falls from the 90 Hz side to the 150 Hz side
      */
     public static CourseSector of(Sweep sweep, double halfWidth) {
-        Require.above("half width", halfWidth, 0, "deg");
-        List<SweepReading> inside =
-                sweep.present().stream()
-                        .filter(reading -> Math.abs(reading.azimuth()) <= halfWidth)
-                        .toList();
+        List<SweepReading> inside = inside(sweep, halfWidth);
         LineFit fit =
                 LineFit.of(
                         inside.stream().mapToDouble(SweepReading::azimuth).toArray(),
                         inside.stream().mapToDouble(SweepReading::value).toArray());
         if (!(fit.slope().value() > 0)) {
             throw new IllegalArgumentException(
-                    "slope "
-                            + fit.slope().value()
-                            + " DDM/deg must be above 0: 150 Hz must grow with azimuth, so tone"
-                            + " sides or azimuths are turned over");
+                    "150 Hz must grow with azimuth, but falls: tone sides or azimuths are turned"
+                            + " over");
         }
         CurveWalk walk = new CurveWalk(sweep, fit.reaches(0).value());
         Crossing crossing =
@@ -62,6 +56,33 @@ public record CourseSector(
                 crossing,
                 walk.outwardCrossing(Tone.HZ_90, Ddm.COURSE_SECTOR_EDGE),
                 walk.outwardCrossing(Tone.HZ_150, Ddm.COURSE_SECTOR_EDGE));
+    }
+
+    /**
+     * Tells why a sweep has no course line.
+     *
+     * @param sweep the sweep
+     * @param halfWidth the nominal half width (deg), above 0
+     * @return the reason in words, "" if {@link #of} finds a course
+     * @throws IllegalArgumentException if the half width is not above 0
+     */
+    public static String whyNone(Sweep sweep, double halfWidth) {
+        if (inside(sweep, halfWidth).size() < 3) {
+            return "fewer than 3 readings in the course sector";
+        }
+        try {
+            of(sweep, halfWidth);
+            return "";
+        } catch (IllegalArgumentException none) {
+            return none.getMessage();
+        }
+    }
+
+    private static List<SweepReading> inside(Sweep sweep, double halfWidth) {
+        Require.above("half width", halfWidth, 0, "deg");
+        return sweep.present().stream()
+                .filter(reading -> Math.abs(reading.azimuth()) <= halfWidth)
+                .toList();
     }
 
     /**

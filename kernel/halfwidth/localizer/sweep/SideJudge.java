@@ -10,12 +10,15 @@ import java.util.Optional;
 final class SideJudge {
     private final ClearanceSector sector;
     private final Tone side;
+    private final double reached;
     private final List<SweepReading> inSector = new ArrayList<>();
     private boolean readBeyond;
 
-    SideJudge(Sweep sweep, ClearanceSector sector, Tone side) {
+    /** The course line, with its slope (DDM/deg), tells where the inner limit begins. */
+    SideJudge(Sweep sweep, ClearanceSector sector, Tone side, double centre, double slope) {
         this.sector = sector;
         this.side = side;
+        this.reached = side.sign() * centre + sector.leastDdm() / slope;
         for (SweepReading reading : sweep.readings()) {
             if (reading.azimuth() * side.sign() <= 0) {
                 continue;
@@ -30,7 +33,7 @@ final class SideJudge {
     }
 
     List<PointVerdict> points() {
-        double from = firstReached();
+        double from = start();
         return inSector.stream().map(reading -> judge(reading, from)).toList();
     }
 
@@ -49,22 +52,20 @@ final class SideJudge {
     }
 
     /**
-     * The azimuth from which the limit holds. If it was never reached although readings went on
-     * beyond the sector, it holds for the outermost reading, which fails it.
+     * How far from the centre line (deg) the limit begins. Where the course line would reach it
+     * only beyond the sector although readings went on there, it holds for the outermost reading of
+     * the sector, which fails it.
      */
-    private double firstReached() {
-        if (!sector.onceReached()) {
+    private double start() {
+        if (!sector.fromCourseLine()) {
             return 0;
         }
         List<SweepReading> present = inSector.stream().filter(one -> !one.isMissing()).toList();
-        for (SweepReading reading : present) {
-            if (isMet(reading)) {
-                return Math.abs(reading.azimuth());
-            }
-        }
-        return present.isEmpty() || !readBeyond
-                ? Double.POSITIVE_INFINITY
-                : Math.abs(present.get(present.size() - 1).azimuth());
+        double outermost =
+                present.isEmpty() || !readBeyond
+                        ? Double.POSITIVE_INFINITY
+                        : Math.abs(present.get(present.size() - 1).azimuth());
+        return Math.min(reached, outermost);
     }
 
     private PointVerdict judge(SweepReading reading, double from) {
@@ -75,7 +76,7 @@ final class SideJudge {
             return new PointVerdict(
                     reading,
                     Verdict.NOT_JUDGED,
-                    "before " + sector.limit().words() + " is first reached");
+                    "on the slope, before " + sector.limit().words() + " is reached");
         }
         return new PointVerdict(
                 reading, isMet(reading) ? Verdict.MET : Verdict.NOT_MET, sector.limit().words());

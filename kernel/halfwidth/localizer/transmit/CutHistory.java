@@ -15,6 +15,9 @@ final class CutHistory {
         if (rows.isEmpty()) {
             throw new IllegalArgumentException("a series of cuts needs at least one row");
         }
+        if (rows.stream().noneMatch(CutRow::isRead)) {
+            throw new IllegalArgumentException("a series of cuts needs at least one offset");
+        }
         for (int i = 1; i < rows.size(); i++) {
             CutRow before = rows.get(i - 1);
             CutRow now = rows.get(i);

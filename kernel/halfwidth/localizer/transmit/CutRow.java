@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * One line of the cutting record: what has been cut so far, and the offsets found then.
+ * One line of the cutting record: what has been cut so far, and the offsets found then. A row
+ * without offsets counts by what was cut.
  *
  * @param sboCut all that has been cut from the SBO feed so far (m), at least 0
  * @param csbCut all that has been cut from the CSB feed so far (m), at least 0
@@ -23,18 +24,13 @@ public record CutRow(double sboCut, double csbCut, OptionalDouble offset1, Optio
 
     /**
      * @throws IllegalArgumentException if a cut is NaN or not 0 to 10 m, an offset is NaN or beyond
-     *     ±180 deg, both are empty, or they differ by more than 180 deg
+     *     ±180 deg, or both differ by more than 180 deg
      */
     public CutRow {
         checkCut("SBO", sboCut);
         checkCut("CSB", csbCut);
         offset1.ifPresent(o -> Require.within("offset 1", o, OFFSETS, "deg"));
         offset2.ifPresent(o -> Require.within("offset 2", o, OFFSETS, "deg"));
-        if (offset1.isEmpty() && offset2.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "the offsets of both transmitters are blank; enter at least one, or take the"
-                            + " row out");
-        }
         if (offset1.isPresent() && offset2.isPresent()) {
             FeedTrim.checkSpread(offset1.getAsDouble(), offset2.getAsDouble());
         }
@@ -107,6 +103,11 @@ public record CutRow(double sboCut, double csbCut, OptionalDouble offset1, Optio
             }
         }
         return List.copyOf(rows);
+    }
+
+    /** Whether a transmitter was phased then. */
+    boolean isRead() {
+        return offset1.isPresent() || offset2.isPresent();
     }
 
     /** The offset of transmitter 1 or 2. */

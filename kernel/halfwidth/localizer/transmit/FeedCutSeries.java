@@ -26,10 +26,10 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
     private static final Range NET_CUTS = new Range(-CutRow.CUTS.most(), CutRow.CUTS.most());
 
     /**
-     * @throws IllegalArgumentException if there is no row; a total cut shrinks; the data sheet's β
-     *     is not above 0 and at most 1000 deg/m; the resolution is not above 0 and at most 90 deg;
-     *     or a transmitter's offset moved the wrong way, less than half or more than twice as far
-     *     as the data sheet says, by more than five standard uncertainties
+     * @throws IllegalArgumentException if no row has an offset; a total cut shrinks; the data
+     *     sheet's β is not above 0 and at most 1000 deg/m; the resolution is not above 0 and at
+     *     most 90 deg; or a transmitter's offset moved the wrong way, less than half or more than
+     *     twice as far as the data sheet says, by more than five standard uncertainties
      */
     public FeedCutSeries {
         rows = List.copyOf(rows);
@@ -41,16 +41,29 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
     }
 
     /**
-     * Tells how many cuts the record has: rows whose net cut differs from the row before.
+     * Tells how many cuts the record bears out: rows with an offset whose net cut differs from that
+     * of the row with an offset before.
      *
      * @return the number of cuts (1)
      */
     public int cutsMade() {
+        List<CutRow> read = rows.stream().filter(CutRow::isRead).toList();
         int cuts = 0;
-        for (int i = 1; i < rows.size(); i++) {
-            cuts += rows.get(i).netCut() == rows.get(i - 1).netCut() ? 0 : 1;
+        for (int i = 1; i < read.size(); i++) {
+            cuts += read.get(i).netCut() == read.get(i - 1).netCut() ? 0 : 1;
         }
         return cuts;
+    }
+
+    /** Whether a feed was cut after the last phasing. */
+    private boolean cutSinceRead() {
+        int last = rows.size() - 1;
+        while (!rows.get(last).isRead()) {
+            last--;
+        }
+        CutRow read = rows.get(last);
+        return rows.stream()
+                .anyMatch(row -> row.sboCut() > read.sboCut() || row.csbCut() > read.csbCut());
     }
 
     /**
@@ -198,9 +211,13 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
      * Returns the next cut; {@link Feed#of} tells of which feed.
      *
      * @param rule how carefully the line is cut
-     * @return the cut, or why there is none; overshot when it is of the other feed than the last
+     * @return the cut, or why there is none; overshot when it is of the other feed than the last,
+     *     none before a feed that was cut is phased again
      */
     public NextCut next(CutRule rule) {
+        if (cutSinceRead()) {
+            return NextCut.readFirst(remaining());
+        }
         double left = aim().value();
         for (int i = rows.size() - 1; i > 0; i--) {
             double step = rows.get(i).netCut() - rows.get(i - 1).netCut();
