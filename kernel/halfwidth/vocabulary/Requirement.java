@@ -1,5 +1,6 @@
 package halfwidth.vocabulary;
 
+import java.util.function.DoublePredicate;
 import tech.tablesaw.api.NumericColumn;
 import tech.tablesaw.api.Table;
 
@@ -64,6 +65,27 @@ public final class Requirement {
                         "is less than in the row above; type all that was done up to here, not the"
                                 + " last step alone");
             }
+        }
+        return table;
+    }
+
+    /**
+     * Refuses a number column of a table at the first cell for which a condition does not hold; a
+     * blank cell is passed over.
+     *
+     * @param table the table as filled in
+     * @param column the column's name
+     * @param holds the condition, on the cell in the column's unit
+     * @param message what is wrong and what to type, in one line
+     * @return the table, so that what uses it rests on the requirement
+     * @throws EntryFault if it does not hold for a cell
+     */
+    public static Table requireEach(
+            Table table, String column, DoublePredicate holds, String message) {
+        NumericColumn<?> cells = table.numberColumn(column);
+        for (int row = 0; row < table.rowCount(); row++) {
+            boolean kept = cells.isMissing(row) || holds.test(cells.getDouble(row));
+            require(kept, table.name(), row + 1, column, message);
         }
         return table;
     }
