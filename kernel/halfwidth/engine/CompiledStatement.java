@@ -32,7 +32,7 @@ record CompiledStatement(
 
     /** Values that no statement can change in place, besides numbers. */
     private static final Set<String> UNCHANGING =
-            Set.of("char", "boolean", "Boolean", "String", "LocalDate");
+            Set.of("char", "boolean", "Boolean", "String", "LocalDate", "Action");
 
     /** Whether its value is a number, so that its trailing comment names a unit. */
     boolean number() {
