@@ -1,5 +1,7 @@
 package halfwidth.decisions;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import halfwidth.engine.ManyRuns;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
@@ -21,6 +23,7 @@ final class Fire {
     private static final long SEED = 20081;
 
     private static final int SHOWN = 5;
+    private static final int MOST_TRIES = 10;
     private static final Pages NOTEBOOKS = new Pages(Path.of("notebooks"));
 
     private final Page page;
@@ -49,23 +52,24 @@ final class Fire {
     /**
      * Fires.
      *
-     * @param sets how many
-     * @param draw makes the set of a number; one whose entries are refused when typed counts as
-     *     refused
+     * @param sets how many reach the page
+     * @param draw makes a set; one whose entries are refused when they are typed is drawn again
      * @return disagreements in words, none if all is well
      */
     List<String> rounds(int sets, Function<Random, Round> draw) {
         List<String> disagreements = new ArrayList<>();
-        int refusedAtEntry = 0;
+        int refusedWhenTyped = 0;
         int refusedByPage = 0;
-        for (int i = 0; i < sets; i++) {
+        int decidedSets = 0;
+        for (int i = 0; decidedSets < sets && i < MOST_TRIES * sets; i++) {
             Round round;
             try {
                 round = draw.apply(new Random(SEED + i));
             } catch (EntryRefused refused) {
-                refusedAtEntry++;
+                refusedWhenTyped++;
                 continue;
             }
+            decidedSets++;
             Decided decided = decide(round.filled());
             refusedByPage += decided.refuses() ? 1 : 0;
             String wrong = Everywhere.objection(decided);
@@ -77,8 +81,10 @@ final class Fire {
             }
         }
         System.out.printf(
-                "%-28s %5d sets, %4d refused when typed, %4d by the page, %d disagreements%n",
-                page.name(), sets, refusedAtEntry, refusedByPage, disagreements.size());
+                "%-28s %5d sets, %4d of them refused by the page, %4d others when typed,"
+                        + " %d disagreements%n",
+                page.name(), decidedSets, refusedByPage, refusedWhenTyped, disagreements.size());
+        assertEquals(sets, decidedSets, "sets that reach the page");
         return disagreements;
     }
 

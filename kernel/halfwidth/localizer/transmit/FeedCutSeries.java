@@ -77,6 +77,16 @@ public record FeedCutSeries(List<CutRow> rows, Estimate dataSheet, double resolu
     }
 
     /**
+     * Returns how the offsets scatter about the fit over what their step explains.
+     *
+     * @return {@link #deviation()} over resolution/√12 (1), at least 1, which it is while nothing
+     *     is left over; well above 1 the readings contradict each other
+     */
+    public double scatter() {
+        return deviation() / floor(resolution);
+    }
+
+    /**
      * Returns the phase constant that the cuts alone show: β = −Σ(x−x̄ᵢ)(y−ȳᵢ)/Σ(x−x̄ᵢ)², x̄ᵢ and
      * ȳᵢ the means of each transmitter, u(β) = s/√Σ(x−x̄ᵢ)² with s the {@link #deviation()}.
      *
