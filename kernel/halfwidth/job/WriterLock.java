@@ -52,7 +52,8 @@ final class WriterLock implements AutoCloseable {
         }
     }
 
-    private static boolean locks(FileChannel channel) throws IOException {
+    /** Whether it takes a file for this process alone, until the channel is closed. */
+    static boolean locks(FileChannel channel) throws IOException {
         try {
             FileLock lock = channel.tryLock(LOCKED_BYTE, 1, false);
             return lock != null;
