@@ -1,5 +1,9 @@
 package halfwidth.job;
 
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -9,9 +13,6 @@ import java.nio.file.StandardOpenOption;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 
 /** The file {@code job.csv}: which station it is, by name and value. Lines with # are notes. */
 final class Heading {
@@ -24,6 +25,9 @@ final class Heading {
 
     static Map<String, String> read(Path folder) {
         Path file = folder.resolve(FILE);
+        if (Files.isSymbolicLink(file)) {
+            throw new JobRefused(file + " is a link; put the file itself into its place");
+        }
         if (!Files.isRegularFile(file)) {
             throw new JobRefused(file + " is not there; " + HELP);
         }

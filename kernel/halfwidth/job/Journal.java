@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
@@ -45,6 +44,9 @@ final class Journal implements AutoCloseable {
     /** Reads a journal without touching it; a file that is not there is an empty one. */
     static JournalText read(Path file) {
         try {
+            if (Files.isSymbolicLink(file)) {
+                throw new JobRefused("is a link; put the journal itself into its place");
+            }
             // Before the journal: who writes in it meanwhile may note a later end.
             List<JournalEnd> ends = EndFile.read(file);
             byte[] bytes = Files.exists(file) ? Files.readAllBytes(file) : new byte[0];
@@ -63,10 +65,11 @@ final class Journal implements AutoCloseable {
      */
     static Journal open(Path file, JournalText text, List<String> said) {
         Journal journal = new Journal(file, text);
+        journal.ends.hindrance().ifPresent(said::add);
         if (Files.exists(file)) {
             try {
                 byte[] bytes = Files.readAllBytes(file); // first: closing a file ends its locks
-                journal.openChannel(StandardOpenOption.READ);
+                journal.openChannel();
                 journal.setAside(bytes, said, !text.missing().isEmpty());
             } catch (IOException e) {
                 journal.close();
@@ -85,9 +88,11 @@ final class Journal implements AutoCloseable {
      *
      * @throws JobHeld if another process has it open
      */
-    private void openChannel(StandardOpenOption how) throws IOException {
-        channel = FileChannel.open(file, how, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    private void openChannel() throws IOException {
+        channel = OwnFile.open(file, JournalText.HEADER);
         if (!WriterLock.locks(channel)) {
+            channel.close();
+            channel = null;
             throw new JobHeld(file + " is being written by another process; nothing is kept here");
         }
         key = attributes().fileKey();
@@ -205,13 +210,13 @@ final class Journal implements AutoCloseable {
     private void ready() throws IOException {
         try {
             if (channel == null) {
-                openChannel(end == 0 ? StandardOpenOption.CREATE_NEW : StandardOpenOption.READ);
+                openChannel();
             }
             if (isAsLeft()) {
                 return;
             }
-        } catch (FileAlreadyExistsException | NoSuchFileException changed) {
-            // As below: it was made or deleted meanwhile.
+        } catch (NoSuchFileException deleted) {
+            // As below.
         }
         throw new IOException(
                 "another program has changed it since this one opened it; close this one, see"

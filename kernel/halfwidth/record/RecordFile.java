@@ -8,6 +8,7 @@ import halfwidth.show.Attachment;
 import halfwidth.show.HtmlSheet;
 import halfwidth.show.ResultsCsv;
 import halfwidth.show.Sheet;
+
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
@@ -42,6 +43,9 @@ public final class RecordFile {
         String html = html(sheet, about(job, sheet, visit));
         Path folder = job.folder().resolve("records");
         String name = name(sheet, visit);
+        if (Files.isSymbolicLink(folder)) {
+            throw new RecordRefused(folder + " is a link; put a folder into its place");
+        }
         try {
             Files.createDirectories(folder);
             Path file = free(folder, name);
@@ -109,7 +113,7 @@ public final class RecordFile {
     /** Under another name first, so that a record is there whole or not at all. */
     private static void put(Path file, String text) throws IOException {
         Path part = file.resolveSibling(file.getFileName() + ".part");
-        Files.writeString(part, text);
+        Files.writeString(part, text, StandardOpenOption.CREATE_NEW);
         try (FileChannel written = FileChannel.open(part, StandardOpenOption.WRITE)) {
             written.force(true);
         }
