@@ -3,6 +3,7 @@ package halfwidth.job;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
+
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -249,6 +250,12 @@ public final class Job implements AutoCloseable {
      */
     public synchronized List<Line> enter(Page page, String visit, List<Change> changes) {
         return write(changes(page, visit).facts(changes));
+    }
+
+    /** Those changes that {@link #enter} refuses as too far down a table, with what is wrong. */
+    public synchronized Map<Place, String> tooFarDown(
+            Page page, String visit, List<Change> changes) {
+        return changes(page, visit).tooFarDown(changes);
     }
 
     /**

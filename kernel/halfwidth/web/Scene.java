@@ -13,6 +13,7 @@ import halfwidth.show.Html;
 import halfwidth.show.Sheet;
 import halfwidth.show.SheetParts;
 import halfwidth.value.Entry;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -105,6 +106,7 @@ record Scene(
                 .filter(entry -> entry.getKey().name().equals(table))
                 .filter(entry -> !isEmpty((Fact.Value) entry.getValue().fact()))
                 .mapToInt(entry -> entry.getKey().row())
+                .filter(row -> row <= Place.MOST_ROWS)
                 .max()
                 .orElse(0);
     }
