@@ -8,7 +8,6 @@ import halfwidth.page.Part;
 import halfwidth.value.Decimal;
 import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;

@@ -7,7 +7,6 @@ import halfwidth.page.Page;
 import halfwidth.page.Part;
 import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;

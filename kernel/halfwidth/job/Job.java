@@ -3,7 +3,6 @@ package halfwidth.job;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
-
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;

@@ -158,7 +158,7 @@ final class Journal implements AutoCloseable {
             text.append(cells).append(checks).append('\n');
         }
         byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
-        write(ByteBuffer.wrap(bytes));
+        write(ByteBuffer.wrap(bytes), lost(lines.get(0).fact()));
         end += bytes.length;
         tail = tail(bytes, bytes.length);
         before = tie;
@@ -166,7 +166,13 @@ final class Journal implements AutoCloseable {
         ends.note(new JournalEnd(lines.get(lines.size() - 1).number(), tie));
     }
 
-    private void write(ByteBuffer bytes) {
+    private static String lost(Fact first) {
+        return first instanceof Fact.Ran
+                ? "The results of this run are not kept for other pages; the values entered are"
+                : "What was just entered is NOT kept; what was kept before is whole";
+    }
+
+    private void write(ByteBuffer bytes, String lost) {
         String consequence = "";
         try {
             ready();
@@ -183,11 +189,7 @@ final class Journal implements AutoCloseable {
             }
         } catch (IOException e) {
             throw new JobRefused(
-                    file
-                            + " cannot be written: "
-                            + e.getMessage()
-                            + ". What was just entered is NOT kept; what was kept before is whole"
-                            + consequence);
+                    file + " cannot be written: " + e.getMessage() + ". " + lost + consequence);
         }
     }
 

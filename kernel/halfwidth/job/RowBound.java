@@ -2,7 +2,6 @@ package halfwidth.job;
 
 import halfwidth.page.Page;
 import halfwidth.page.Part;
-
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;

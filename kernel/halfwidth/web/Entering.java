@@ -11,7 +11,6 @@ import halfwidth.page.Part;
 import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
 import halfwidth.value.Kind;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

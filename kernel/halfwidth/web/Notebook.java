@@ -5,6 +5,7 @@ import halfwidth.job.Change;
 import halfwidth.job.Filling;
 import halfwidth.job.Fingerprint;
 import halfwidth.job.Job;
+import halfwidth.job.JobRefused;
 import halfwidth.job.Outcome;
 import halfwidth.job.Standing;
 import halfwidth.job.Visit;
@@ -126,7 +127,7 @@ final class Notebook implements AutoCloseable {
         Optional<Run> run = run(filling.filled(), effort);
         Map<String, String> heading = job.heading(filling.filled(), visit.name());
         Sheet sheet = sheet(filling.filled(), run, heading);
-        run.ifPresent(ran -> publish(visit, sheet));
+        run.flatMap(ran -> publish(visit, sheet)).ifPresent(remarks::add);
         return new Scene(
                 visit,
                 sheet,
@@ -202,10 +203,20 @@ final class Notebook implements AutoCloseable {
         };
     }
 
-    /** Keeps what a run found, for other pages to take. */
-    private void publish(Visit visit, Sheet sheet) {
-        if (job.isWritable() && !job.values(visit).isEmpty()) {
-            job.publish(sheet.filled(), visit.name(), Findings.outcome(sheet), Findings.of(sheet));
+    /**
+     * Keeps what a run found, for other pages to take.
+     *
+     * @return why it could not; the sheet can be shown all the same
+     */
+    private Optional<String> publish(Visit visit, Sheet sheet) {
+        try {
+            if (job.isWritable() && !job.values(visit).isEmpty()) {
+                job.publish(
+                        sheet.filled(), visit.name(), Findings.outcome(sheet), Findings.of(sheet));
+            }
+            return Optional.empty();
+        } catch (JobRefused refusal) {
+            return Optional.of(refusal.getMessage());
         }
     }
 

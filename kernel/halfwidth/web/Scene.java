@@ -13,7 +13,6 @@ import halfwidth.show.Html;
 import halfwidth.show.Sheet;
 import halfwidth.show.SheetParts;
 import halfwidth.value.Entry;
-
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
