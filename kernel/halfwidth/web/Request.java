@@ -19,21 +19,30 @@ record Request(HttpExchange exchange, String method, String path, Form query, Fo
     static final int MOST_BYTES = 2_000_000;
 
     /**
-     * Reads a request to its end.
+     * Reads what heads a request; what was sent along is not read yet.
      *
-     * @throws Refusal if its body is too large or not to be read as a form
+     * @throws Refusal if its address is malformed
      */
-    static Request read(HttpExchange exchange) throws IOException {
+    static Request head(HttpExchange exchange) {
         String query = exchange.getRequestURI().getRawQuery();
         return new Request(
                 exchange,
                 exchange.getRequestMethod(),
                 decoded(exchange.getRequestURI().getRawPath()),
                 Form.read(query == null ? "" : query),
-                Form.read(body(exchange)));
+                Form.read(""));
     }
 
-    private static String body(HttpExchange exchange) throws IOException {
+    /**
+     * Reads the request to its end.
+     *
+     * @throws Refusal if its body is too large or not to be read as a form
+     */
+    Request whole() throws IOException {
+        return new Request(exchange, method, path, query, Form.read(body()));
+    }
+
+    private String body() throws IOException {
         byte[] bytes = exchange.getRequestBody().readNBytes(MOST_BYTES + 1);
         if (bytes.length > MOST_BYTES) {
             throw new Refusal(

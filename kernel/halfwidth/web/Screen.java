@@ -8,19 +8,25 @@ import halfwidth.run.Workshop;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Semaphore;
 
 /** Serves the notebook of a job to browsers on this machine. */
 public final class Screen implements AutoCloseable {
     /** Windows of one browser ask for no more than a few things at once. */
-    private static final int THREADS = 16;
+    private static final int AT_ONCE = 16;
+
+    /** How long a request may take to arrive (s). */
+    static final int ARRIVAL = 10;
 
     private final HttpServer server;
     private final ExecutorService threads;
     private final Notebook notebook;
     private final Door door;
     private final Answers answers;
+    private final Semaphore turns = new Semaphore(AT_ONCE, true);
 
     private Screen(HttpServer server, Notebook notebook) {
         this.server = server;
@@ -28,8 +34,8 @@ public final class Screen implements AutoCloseable {
         this.door = new Door(server.getAddress().getPort());
         this.answers = new Answers(notebook);
         this.threads =
-                Executors.newFixedThreadPool(
-                        THREADS,
+                // As many as there are requests: else half-sent ones could keep all others waiting.
+                Executors.newCachedThreadPool(
                         task -> {
                             Thread thread = new Thread(task, "screen");
                             thread.setDaemon(true);
@@ -51,6 +57,9 @@ public final class Screen implements AutoCloseable {
             throws IOException {
         // Without it each answer waits for the browser's acknowledgement of the one before.
         System.setProperty("sun.net.httpserver.nodelay", "true");
+        System.setProperty("sun.net.httpserver.maxReqTime", Integer.toString(ARRIVAL));
+        // What a refused request has still to send is not waited for.
+        System.setProperty("sun.net.httpserver.drainAmount", "0");
         HttpServer server =
                 HttpServer.create(
                         new InetSocketAddress(InetAddress.getLoopbackAddress(), listening.port()),
@@ -80,11 +89,21 @@ public final class Screen implements AutoCloseable {
 
     private Reply reply(HttpExchange exchange) throws IOException {
         try {
-            Request request = Request.read(exchange);
-            return door.check(request).orElseGet(() -> answers.to(request));
+            Request request = Request.head(exchange);
+            Optional<Reply> entering = door.check(request);
+            return entering.isPresent() ? entering.get() : inTurn(request.whole());
         } catch (RuntimeException | Error refused) {
             // An error, too: without an answer the browser would wait for ever.
             return Complaint.of(refused, exchange.getRequestMethod());
+        }
+    }
+
+    private Reply inTurn(Request request) {
+        turns.acquireUninterruptibly();
+        try {
+            return answers.to(request);
+        } finally {
+            turns.release();
         }
     }
 
