@@ -8,7 +8,6 @@ import java.awt.GraphicsEnvironment;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.net.BindException;
-import java.net.URI;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -58,7 +57,9 @@ final class OpenScreen implements Callable<Integer> {
         CountDownLatch ended = new CountDownLatch(1);
         Runtime.getRuntime().addShutdownHook(new Thread(screen::close, "end"));
         PrintWriter out = spec.commandLine().getOut();
-        out.println("Open in a browser on this machine:");
+        out.printf(
+                "Open in a browser on this machine, once, within %s minutes:%n",
+                Screen.KEY_LIFE.toMinutes());
         out.println();
         out.println("    " + screen.address());
         out.println();
@@ -68,7 +69,7 @@ final class OpenScreen implements Callable<Integer> {
                         + job.folder().toAbsolutePath());
         out.println("End with Ctrl-C.");
         out.flush();
-        browse(screen.address());
+        browse(screen);
         demo.ifPresent(this::compute);
         ended.await();
         return CommandLineProgram.RAN;
@@ -117,13 +118,15 @@ final class OpenScreen implements Callable<Integer> {
         thread.start();
     }
 
-    private void browse(String address) {
+    private void browse(Screen screen) {
         if (quiet || GraphicsEnvironment.isHeadless() || !Desktop.isDesktopSupported()) {
             return;
         }
         try {
             if (Desktop.getDesktop().isSupported(Desktop.Action.BROWSE)) {
-                Desktop.getDesktop().browse(URI.create(address));
+                Path home = Path.of(System.getProperty("user.home"));
+                Path invitation = Invitation.write(home, screen.address());
+                Desktop.getDesktop().browse(invitation.toUri());
             }
         } catch (IOException e) {
             spec.commandLine().getErr().println("No browser could be started; open the address.");

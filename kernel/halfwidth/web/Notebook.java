@@ -37,21 +37,36 @@ final class Notebook implements AutoCloseable {
     private final Pages shipped;
     private final Workshop workshop;
     private final String version;
+    private final String root;
     private final Desks desks;
     private final AdaptedPages adapted;
     private final Map<String, Page> sound = new ConcurrentHashMap<>();
 
-    Notebook(Job job, Pages shipped, Workshop workshop, String version) {
+    /**
+     * @param root the path that all addresses of the session are under
+     */
+    Notebook(Job job, Pages shipped, Workshop workshop, String version, String root) {
         this.job = job;
         this.shipped = shipped;
         this.workshop = workshop;
         this.version = version;
+        this.root = root;
         this.desks = new Desks(workshop);
         this.adapted = new AdaptedPages(shipped.folder(), job.folder());
     }
 
     Job job() {
         return job;
+    }
+
+    /** The path that all addresses of the session are under. */
+    String root() {
+        return root;
+    }
+
+    /** The address of a view of a visit. */
+    String at(String view, Visit visit) {
+        return root + Address.of(view, visit);
     }
 
     /** What the job is called on the screen. */
@@ -135,7 +150,8 @@ final class Notebook implements AutoCloseable {
                 job.values(visit),
                 remarks,
                 standing(visit),
-                troubles);
+                troubles,
+                root);
     }
 
     /** The worked example of a page, with its checks. */
@@ -145,7 +161,14 @@ final class Notebook implements AutoCloseable {
         Optional<Run> run = run(filled, effort);
         Sheet sheet = sheet(filled, run, job.heading());
         return new Scene(
-                visit, sheet, run.isPresent(), Map.of(), remarks, "worked example", List.of());
+                visit,
+                sheet,
+                run.isPresent(),
+                Map.of(),
+                remarks,
+                "worked example",
+                List.of(),
+                root);
     }
 
     /**
@@ -158,7 +181,7 @@ final class Notebook implements AutoCloseable {
         boolean same = changed.equals(page(changed.name()));
         Run run = desks.of(same ? changed.name() : trialDesk(changed.name())).run(filled);
         Sheet sheet = new Sheet(filled, run, job.heading(), Stamp.now(version, changed));
-        return new Scene(visit, sheet, true, Map.of(), List.of(), "a trial", List.of());
+        return new Scene(visit, sheet, true, Map.of(), List.of(), "a trial", List.of(), root);
     }
 
     private static String trialDesk(String page) {

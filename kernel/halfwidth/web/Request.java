@@ -75,6 +75,11 @@ record Request(HttpExchange exchange, String method, String path, Form query, Fo
         return method.equals("GET") || method.equals("HEAD");
     }
 
+    /** The same with the path below a root that it is under. */
+    Request below(String root) {
+        return new Request(exchange, method, path.substring(root.length()), query, form);
+    }
+
     /** The rest of a path behind a prefix; empty if the path does not start with it. */
     Optional<String> behind(String prefix) {
         return path.startsWith(prefix)

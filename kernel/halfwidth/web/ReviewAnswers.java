@@ -86,7 +86,7 @@ record ReviewAnswers(Notebook notebook) {
                         .drawn(step -> notebook.draw(scene.sheet().filled(), step, Desk.ON_PAPER));
         Path record = RecordFile.write(job, drawn, visit.name());
         Signatures.sign(job, record, role, name, remark);
-        return Reply.goTo(Address.of("/review", visit));
+        return Reply.goTo(notebook.at("/review", visit));
     }
 
     private static Fact.Role role(String words) {

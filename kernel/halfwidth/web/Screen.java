@@ -8,6 +8,8 @@ import halfwidth.run.Workshop;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.time.Duration;
+import java.time.InstantSource;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -17,6 +19,9 @@ import java.util.concurrent.Semaphore;
 public final class Screen implements AutoCloseable {
     /** Windows of one browser ask for no more than a few things at once. */
     private static final int AT_ONCE = 16;
+
+    /** How long a key gets in. */
+    public static final Duration KEY_LIFE = Duration.ofMinutes(10);
 
     /** How long a request may take to arrive (s). */
     static final int ARRIVAL = 10;
@@ -28,10 +33,10 @@ public final class Screen implements AutoCloseable {
     private final Answers answers;
     private final Semaphore turns = new Semaphore(AT_ONCE, true);
 
-    private Screen(HttpServer server, Notebook notebook) {
+    private Screen(HttpServer server, Door door, Notebook notebook) {
         this.server = server;
         this.notebook = notebook;
-        this.door = new Door(server.getAddress().getPort());
+        this.door = door;
         this.answers = new Answers(notebook);
         this.threads =
                 // As many as there are requests: else half-sent ones could keep all others waiting.
@@ -64,8 +69,9 @@ public final class Screen implements AutoCloseable {
                 HttpServer.create(
                         new InetSocketAddress(InetAddress.getLoopbackAddress(), listening.port()),
                         0);
-        Screen screen =
-                new Screen(server, new Notebook(job, shipped, workshop, listening.version()));
+        Door door = new Door(server.getAddress().getPort(), InstantSource.system());
+        Notebook notebook = new Notebook(job, shipped, workshop, listening.version(), door.root());
+        Screen screen = new Screen(server, door, notebook);
         server.start();
         return screen;
     }
@@ -78,9 +84,18 @@ public final class Screen implements AutoCloseable {
      */
     public record Listening(int port, String version) {}
 
-    /** The address to open, with the key that gets in. */
+    /** A new address to open, with a key that gets in once, within {@link #KEY_LIFE}. */
     public String address() {
         return door.address();
+    }
+
+    int port() {
+        return server.getAddress().getPort();
+    }
+
+    /** The path that all addresses of this session are under. */
+    String root() {
+        return door.root();
     }
 
     private void answer(HttpExchange exchange) throws IOException {
@@ -91,7 +106,9 @@ public final class Screen implements AutoCloseable {
         try {
             Request request = Request.head(exchange);
             Optional<Reply> entering = door.check(request);
-            return entering.isPresent() ? entering.get() : inTurn(request.whole());
+            return entering.isPresent()
+                    ? entering.get()
+                    : inTurn(request.whole().below(door.root()));
         } catch (RuntimeException | Error refused) {
             // An error, too: without an answer the browser would wait for ever.
             return Complaint.of(refused, exchange.getRequestMethod());
