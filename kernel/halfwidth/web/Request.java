@@ -2,10 +2,12 @@ package halfwidth.web;
 
 import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 
 /**
  * What a browser asks for.
@@ -17,6 +19,9 @@ import java.util.Optional;
 record Request(HttpExchange exchange, String method, String path, Form query, Form form) {
     /** More than a season of sweeps in one piece. */
     static final int MOST_BYTES = 2_000_000;
+
+    /** A fifth of a second (ns): what is sent on one machine is there by then. */
+    private static final long SOON = 200_000_000;
 
     /**
      * Reads what heads a request; what was sent along is not read yet.
@@ -49,6 +54,29 @@ record Request(HttpExchange exchange, String method, String path, Form query, Fo
                     413, "What was sent is too large; send at most " + MOST_BYTES + " bytes.");
         }
         return new String(bytes, StandardCharsets.UTF_8);
+    }
+
+    /**
+     * Takes in what was sent along with a refused request and is there by now: the answer would be
+     * torn away with what is left over.
+     */
+    static void takeIn(HttpExchange exchange) throws IOException {
+        InputStream body = exchange.getRequestBody();
+        long end = System.nanoTime() + SOON;
+        int rest = announced(exchange);
+        while (rest > 0 && System.nanoTime() < end) {
+            int there = Math.min(rest, body.available());
+            rest -= body.readNBytes(there).length;
+            if (there == 0) {
+                LockSupport.parkNanos(SOON / 50);
+            }
+        }
+    }
+
+    private static int announced(HttpExchange exchange) {
+        String length = exchange.getRequestHeaders().getFirst("Content-Length");
+        boolean known = length != null && length.matches("\\d{1,9}");
+        return known ? Math.min(Integer.parseInt(length), 2 * MOST_BYTES) : 0;
     }
 
     private static String decoded(String path) {

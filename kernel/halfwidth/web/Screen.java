@@ -111,6 +111,7 @@ public final class Screen implements AutoCloseable {
                     : inTurn(request.whole().below(door.root()));
         } catch (RuntimeException | Error refused) {
             // An error, too: without an answer the browser would wait for ever.
+            Request.takeIn(exchange);
             return Complaint.of(refused, exchange.getRequestMethod());
         }
     }
