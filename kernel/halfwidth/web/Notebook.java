@@ -38,6 +38,7 @@ final class Notebook implements AutoCloseable {
     private final Workshop workshop;
     private final String version;
     private final String root;
+    private final Methods methods = new Methods();
     private final Desks desks;
     private final AdaptedPages adapted;
     private final Map<String, Page> sound = new ConcurrentHashMap<>();
@@ -82,6 +83,10 @@ final class Notebook implements AutoCloseable {
     String key() {
         return Fingerprint.of(job.folder().toAbsolutePath().normalize().toString())
                 .substring(0, 16);
+    }
+
+    Methods methods() {
+        return methods;
     }
 
     /** The job's own copies of pages. */
