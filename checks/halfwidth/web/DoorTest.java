@@ -231,6 +231,26 @@ class DoorTest {
     }
 
     @Test
+    void refusesATableThatThePageDoesNotHaveWhateverItIsCalled() {
+        for (String table : List.of("../../x", "x", "%00", "a".repeat(300))) {
+            String answer =
+                    Wire.friend(served)
+                            .post("/load/transmit/feed-trim?visit=", "table=" + table + "&text=a");
+            assertEquals(409, status(answer), answer);
+            assertTrue(answer.contains("has no table of readings"), answer);
+        }
+    }
+
+    @Test
+    void refusesAVisitWhoseNameNoFileCouldHave() {
+        String before = journal();
+        String answer = Wire.friend(served).post(ENTER + "a".repeat(300), VALUE);
+        assertEquals(409, status(answer), answer);
+        assertTrue(answer.contains("give it a shorter one"), answer);
+        assertEquals(before, journal());
+    }
+
+    @Test
     void sendsEveryAnswerWithAPolicyThatRunsNothingButOurs() {
         Wire friend = Wire.friend(served);
         for (String path : List.of("/", "/own/sheet.css", "/nothing", "/find?words=feed")) {

@@ -8,6 +8,7 @@ import halfwidth.page.Part;
 import halfwidth.value.Decimal;
 import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
+import halfwidth.value.NewEntry;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -105,6 +106,7 @@ record Changes(Page page, Visit visit, VisitState state) {
 
     private Entry read(Place at, String typed) {
         try {
+            NewEntry.check(at.isCell() ? column(at).kind() : field(at).kind(), typed);
             return at.isCell() ? column(at).read(typed).orElseThrow() : field(at).read(typed);
         } catch (EntryRefused refusal) {
             throw new EntryRefused(at + ": " + refusal.getMessage());

@@ -28,6 +28,9 @@ public final class RecordFile {
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss", Locale.ROOT);
 
+    /** A file's name may have 255 letters, and the path to it 260 on some systems. */
+    private static final int LONGEST_NAME = 80;
+
     private RecordFile() {}
 
     /**
@@ -98,7 +101,8 @@ public final class RecordFile {
     private static String name(Sheet sheet, String visit) {
         String what = sheet.page().name() + (visit.isEmpty() ? "" : "-" + visit);
         String plain = what.replaceAll("[^A-Za-z0-9._-]+", "-");
-        return plain + "-" + STAMP.format(sheet.stamp().ran());
+        String brief = plain.substring(0, Math.min(plain.length(), LONGEST_NAME));
+        return brief + "-" + STAMP.format(sheet.stamp().ran());
     }
 
     private static Path free(Path folder, String name) {

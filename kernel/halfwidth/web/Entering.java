@@ -11,6 +11,7 @@ import halfwidth.page.Part;
 import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
 import halfwidth.value.Kind;
+import halfwidth.value.NewEntry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -125,6 +126,7 @@ final class Entering {
             return "";
         }
         Optional<Column> column = column(page, place);
+        NewEntry.check(column.isPresent() ? column.get().kind() : field(page, place).kind(), typed);
         String reason = reason(page, place, typed);
         if (!reason.isEmpty()) {
             return "no reading: " + reason;
