@@ -54,8 +54,9 @@ final class OpenScreen implements Callable<Integer> {
                         : Optional.empty();
         Job job = demo.map(DemoStation::job).orElseGet(() -> Job.open(jobFolder));
         Screen screen = screen(job);
+        Thrift.begin();
         CountDownLatch ended = new CountDownLatch(1);
-        Runtime.getRuntime().addShutdownHook(new Thread(screen::close, "end"));
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> end(screen, demo), "end"));
         PrintWriter out = spec.commandLine().getOut();
         out.printf(
                 "Open in a browser on this machine, once, within %s minutes:%n",
@@ -102,6 +103,11 @@ final class OpenScreen implements Callable<Integer> {
         } catch (IOException e) {
             throw new Refused("The notebook cannot be opened: " + e.getMessage());
         }
+    }
+
+    private static void end(Screen screen, Optional<DemoStation> demo) {
+        screen.close();
+        demo.ifPresent(DemoStation::leave);
     }
 
     /** Beside what the window does, which does not wait for it. */
