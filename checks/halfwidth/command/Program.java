@@ -33,11 +33,15 @@ record Program(int status, String out, String err) {
 
     /** Runs a command in a folder, with more options for its JVM. */
     static Program in(Path folder, List<String> jvm, String... arguments) {
+        return started(folder, line(jvm, arguments));
+    }
+
+    private static Program started(Path folder, List<String> line) {
         try {
             Path out = Files.createTempFile("halfwidth", ".out");
             Path err = Files.createTempFile("halfwidth", ".err");
             Process process =
-                    new ProcessBuilder(line(jvm, arguments))
+                    new ProcessBuilder(line)
                             .directory(folder.toFile())
                             .redirectOutput(out.toFile())
                             .redirectError(err.toFile())
@@ -50,6 +54,14 @@ record Program(int status, String out, String err) {
         } catch (IOException e) {
             throw new AssertionError(e);
         }
+    }
+
+    /** Runs a command that the shell lets write no file beyond so many blocks of 512 bytes. */
+    static Program limited(int blocks, String... arguments) {
+        List<String> line = new ArrayList<>();
+        line.addAll(List.of("sh", "-c", "ulimit -f " + blocks + "; exec \"$0\" \"$@\""));
+        line.addAll(line(List.of("-XX:-UsePerfData"), arguments));
+        return started(PROJECT, line);
     }
 
     /** Starts a command, closes its standard output unread, and returns its exit status. */

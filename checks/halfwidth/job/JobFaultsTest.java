@@ -88,4 +88,27 @@ class JobFaultsTest {
         assertTrue(refusal.contains("nothing is kept"), refusal);
         assertEquals(StreamingWriter.ROWS, Job.readOnly(folder).last());
     }
+
+    @Test
+    void saysThatResultsAreNotKeptAndValuesAre() throws IOException {
+        try (Job job = Job.create(folder, Map.of())) {
+            job.enter(StreamingWriter.PAGE, "", StreamingWriter.block(1));
+            Files.writeString(
+                    folder.resolve("journal.csv"),
+                    "of another program",
+                    java.nio.file.StandardOpenOption.APPEND);
+            String refusal =
+                    org.junit.jupiter.api.Assertions.assertThrows(
+                                    JobRefused.class,
+                                    () ->
+                                            job.publish(
+                                                    job.entered(StreamingWriter.PAGE, ""),
+                                                    "",
+                                                    Outcome.of(Outcome.Word.RAN),
+                                                    List.of()))
+                            .getMessage();
+            assertTrue(refusal.contains("The results of this run are not kept"), refusal);
+            assertTrue(refusal.contains("the values entered are"), refusal);
+        }
+    }
 }

@@ -265,4 +265,22 @@ class JobTest {
             assertTrue(filling.remarks().get(0).contains("counted in m, which is ft now"));
         }
     }
+
+    @Test
+    void keepsNoNameWithLettersThatCouldNotBeDecoded() {
+        try (Job job = created()) {
+            Fact signed =
+                    new Fact.Signed(
+                            new Visit("sweep/width", ""),
+                            "r.html",
+                            "abc",
+                            Fact.Role.CHECKED,
+                            "M\ufffdller",
+                            "");
+            assertThrows(JobRefused.class, () -> job.state(signed));
+            assertThrows(EntryRefused.class, () -> enter(job, "", Place.input("remark"), "\ufffd"));
+            assertThrows(EntryRefused.class, () -> enter(job, "", LENGTH, "21/16 m"));
+            assertEquals(0, job.last());
+        }
+    }
 }

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a line of a block of CSV may say. */
 class BlocksTest {
@@ -166,5 +167,15 @@ class BlocksTest {
     void refusesTheSameResultTwice() {
         String text = with("word,,,", "Length,,,");
         assertRefused(text, line(TEXT, "word,,,"), "name Length is taken");
+    }
+
+    /** U+202E turns what follows round, U+200B is not seen, U+00AD neither. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\u202e", "\u2066", "\u200b", "\u00ad", "\ufeff"})
+    void noBlockHasCharactersThatCannotBeSeen(String hidden) {
+        assertRefused(
+                with("double length", "double " + hidden + "length"),
+                line(TEXT, "double length"),
+                "has the invisible character U+%04X; delete it".formatted((int) hidden.charAt(0)));
     }
 }

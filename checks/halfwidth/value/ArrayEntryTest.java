@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ArrayEntryTest {
     private static final Kind ARRAY = new Kind.Array(false);
@@ -54,5 +56,12 @@ class ArrayEntryTest {
         Path file = Files.writeString(folder.resolve("bad.csv"), "name,Trial\nwidth,4\n");
         assertRefused(ARRAY, "", file.toString(), "bad.csv, line 2", "correct it");
         assertRefused(ARRAY, "", folder.toString(), "there is no file");
+    }
+
+    /** Windows would ask that machine, and tell it who asks. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\\\\host\\share\\a.csv", "//host/share/a.csv", "/\\host/a.csv"})
+    void refusesAFileOfAnotherMachine(String typed) {
+        assertRefused(ARRAY, "", typed, "a file on another machine is not fetched; copy it here");
     }
 }

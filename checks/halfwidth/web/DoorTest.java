@@ -2,6 +2,7 @@ package halfwidth.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -9,6 +10,7 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.NetworkInterface;
 import java.net.Socket;
+import java.time.Instant;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -49,12 +51,68 @@ class DoorTest {
 
     @Test
     void givesAPassThatScriptsAndOtherSitesCannotUse() {
-        String answer =
-                Wire.stranger(served.port())
-                        .get(served.key().substring(served.key().indexOf("/key/")));
+        String answer = Wire.stranger(served.port()).get(Wire.path(served.key()));
         assertEquals(303, status(answer));
-        assertTrue(answer.contains("; HttpOnly; SameSite=Strict; Path=/\r\n"), answer);
-        assertTrue(answer.contains("Location: /\r\n"), answer);
+        String root = served.root();
+        assertTrue(answer.contains("; HttpOnly; SameSite=Strict; Path=" + root + "\r\n"), answer);
+        assertTrue(answer.contains("Location: " + root + "/\r\n"), answer);
+    }
+
+    /** Cookies go to every port of a host: another server there must not be asked for this path. */
+    @Test
+    void givesEachSessionAPathThatNobodyGuesses() {
+        try (Served other = Served.scratch()) {
+            assertTrue(served.root().matches("/[0-9a-f]{48}"), served.root());
+            assertNotEquals(served.root(), other.root());
+        }
+        String cookie = Wire.friend(served).header("Cookie");
+        Wire outside = Wire.stranger(served.port()).with("Cookie", cookie);
+        assertEquals(403, status(outside.get("/")));
+        assertEquals(403, status(outside.get("/own/fill.js")));
+        assertEquals(200, status(outside.get(served.root() + "/")));
+    }
+
+    @Test
+    void letsAKeyInOnce() {
+        String key = Wire.path(served.key());
+        String other = Wire.path(served.key());
+        Wire stranger = Wire.stranger(served.port());
+        assertEquals(403, status(stranger.post(key, "")), "a form does not use it up");
+        assertEquals(303, status(stranger.get(key)));
+        String again = stranger.get(key);
+        assertEquals(403, status(again));
+        assertTrue(again.contains("This key was used"), again);
+        assertEquals(303, status(stranger.get(other)), "each has its own turn");
+    }
+
+    @Test
+    void letsNoKeyInThatIsTooOld() {
+        Instant[] now = {Instant.parse("2026-06-12T10:00:00Z")};
+        Door door = new Door(1, () -> now[0]);
+        String early = key(door);
+        String late = key(door);
+        now[0] = now[0].plus(Screen.KEY_LIFE);
+        assertTrue(door.admits(early));
+        now[0] = now[0].plusSeconds(1);
+        assertFalse(door.admits(late));
+    }
+
+    private static String key(Door door) {
+        return Wire.path(door.address()).substring("/key/".length());
+    }
+
+    /** Led by a file, a browser takes the way in for one from elsewhere and sends no pass yet. */
+    @Test
+    void asksOnceMoreWhereTheBrowserCameFromAFile() {
+        String key = Wire.path(served.key());
+        Wire led = Wire.stranger(served.port()).with("Sec-Fetch-Site", "cross-site");
+        assertEquals(303, status(led.get(key)));
+        String answer = led.get(served.root() + "/");
+        assertEquals(200, status(answer));
+        assertTrue(answer.contains("content=\"0;url=" + served.root() + "/?again=\""), answer);
+        assertFalse(answer.contains("id=\"sheet\""), answer);
+        assertEquals(
+                403, status(led.get(served.root() + "/?again=")), "it does not go on for ever");
     }
 
     @Test
@@ -170,6 +228,26 @@ class DoorTest {
         assertEquals(400, status(friend.post(ENTER, VALUE.replace("row=0", "row=-1"))));
         assertEquals(400, status(friend.post(ENTER, VALUE.replace("row=0", "row=99999999999"))));
         assertEquals(400, status(friend.post(ENTER, VALUE.replace("0.5", "%zz"))));
+    }
+
+    @Test
+    void refusesATableThatThePageDoesNotHaveWhateverItIsCalled() {
+        for (String table : List.of("../../x", "x", "%00", "a".repeat(300))) {
+            String answer =
+                    Wire.friend(served)
+                            .post("/load/transmit/feed-trim?visit=", "table=" + table + "&text=a");
+            assertEquals(409, status(answer), answer);
+            assertTrue(answer.contains("has no table of readings"), answer);
+        }
+    }
+
+    @Test
+    void refusesAVisitWhoseNameNoFileCouldHave() {
+        String before = journal();
+        String answer = Wire.friend(served).post(ENTER + "a".repeat(300), VALUE);
+        assertEquals(409, status(answer), answer);
+        assertTrue(answer.contains("give it a shorter one"), answer);
+        assertEquals(before, journal());
     }
 
     @Test

@@ -97,9 +97,15 @@ final class Served implements AutoCloseable {
     }
 
     int port() {
-        return java.net.URI.create(screen.address()).getPort();
+        return screen.port();
     }
 
+    /** The path that all addresses are under. */
+    String root() {
+        return screen.root();
+    }
+
+    /** A new address with a key. */
     String key() {
         return screen.address();
     }
@@ -107,7 +113,7 @@ final class Served implements AutoCloseable {
     /** Opens an address of the notebook in the browser, as somebody who has the key. */
     void open(String path) {
         Browser.driver().get(screen.address());
-        Browser.driver().get("http://127.0.0.1:" + port() + path);
+        Browser.driver().get("http://127.0.0.1:" + port() + root() + path);
     }
 
     /** Opens a sheet of its own to be filled in. */

@@ -13,6 +13,8 @@ final class Wire {
     private final int port;
     private final Map<String, String> headers = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
 
+    private String root = "";
+
     private Wire(int port) {
         this.port = port;
         headers.put("Host", "127.0.0.1:" + port);
@@ -27,11 +29,21 @@ final class Wire {
     /** A browser that was let in, asking from a page of ours. */
     static Wire friend(Served served) {
         Wire wire = new Wire(served.port());
-        String entered = wire.get(served.key().substring(served.key().indexOf("/key/")));
+        String entered = wire.get(path(served.key()));
+        wire.root = served.root();
         String cookie = entered.replaceAll("(?is).*set-cookie: ([^;]*);.*", "$1");
         return wire.with("Cookie", cookie)
                 .with("Origin", "http://127.0.0.1:" + served.port())
                 .with("Sec-Fetch-Site", "same-origin");
+    }
+
+    /** The path of an address. */
+    static String path(String address) {
+        return java.net.URI.create(address).getPath();
+    }
+
+    String header(String name) {
+        return headers.get(name);
     }
 
     Wire with(String header, String value) {
@@ -52,18 +64,23 @@ final class Wire {
         return ask("POST", path, form);
     }
 
-    /** Asks, and returns the whole answer with its headers. */
+    /**
+     * Asks, and returns the whole answer with its headers. A friend's addresses, there and back,
+     * are those below the session's own path.
+     */
     String ask(String method, String path, String form) {
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
             byte[] body = form.getBytes(StandardCharsets.UTF_8);
-            StringBuilder head = new StringBuilder(method + " " + path + " HTTP/1.1\r\n");
+            StringBuilder head = new StringBuilder(method + " " + root + path + " HTTP/1.1\r\n");
             headers.forEach((name, value) -> head.append(name + ": " + value + "\r\n"));
             head.append("Content-Length: " + body.length + "\r\n\r\n");
             OutputStream out = socket.getOutputStream();
             out.write(head.toString().getBytes(StandardCharsets.UTF_8));
             out.write(body);
             out.flush();
-            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            String answer =
+                    new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            return root.isEmpty() ? answer : answer.replace(root, "");
         } catch (IOException e) {
             return "no answer: " + e;
         }

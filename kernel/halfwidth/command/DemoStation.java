@@ -1,6 +1,8 @@
 package halfwidth.command;
 
+import halfwidth.job.Fact;
 import halfwidth.job.Job;
+import halfwidth.job.Line;
 import halfwidth.job.Visit;
 import halfwidth.page.Field;
 import halfwidth.page.Filled;
@@ -22,6 +24,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -48,6 +51,9 @@ final class DemoStation {
     private final Pages pages;
     private final Job job;
 
+    /** How many lines the season takes. */
+    private int taken;
+
     private DemoStation(Path season, Pages pages, Job job) {
         this.season = season;
         this.pages = pages;
@@ -67,6 +73,7 @@ final class DemoStation {
                             .formatted(season.toAbsolutePath().normalize()));
         }
         try {
+            Leftovers.sweep(Path.of(System.getProperty("java.io.tmpdir")), Instant.now());
             Path folder = Files.createTempDirectory("halfwidth-demo-");
             // Its heading says that it is invented, and heads every sheet.
             Files.copy(
@@ -75,6 +82,7 @@ final class DemoStation {
                     StandardCopyOption.REPLACE_EXISTING);
             DemoStation demo = new DemoStation(season, pages, Job.open(folder));
             pages.names().forEach(demo::take);
+            demo.taken = demo.job.lines().size();
             return demo;
         } catch (IOException | UncheckedIOException e) {
             throw new Refused("The demo station cannot be opened: " + e.getMessage());
@@ -83,6 +91,24 @@ final class DemoStation {
 
     Job job() {
         return job;
+    }
+
+    /** Removes the scratch folder of a job that is closed, unless somebody entered something. */
+    void leave() {
+        boolean used =
+                job.lines().stream()
+                        .skip(taken)
+                        .map(Line::fact)
+                        .anyMatch(
+                                fact -> !(fact instanceof Fact.Ran || fact instanceof Fact.Found));
+        boolean adapted = Files.exists(job.folder().resolve("pages"));
+        if (!used && !adapted) {
+            try {
+                Leftovers.remove(job.folder());
+            } catch (IOException e) {
+                // It is swept when it is old.
+            }
+        }
     }
 
     /** Every visit that the crew made of a page. */

@@ -2,6 +2,7 @@ package halfwidth.command;
 
 import halfwidth.page.Filled;
 import halfwidth.value.EntryRefused;
+import halfwidth.value.NewEntry;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -67,7 +68,7 @@ final class Entered {
             if (!named.add(one.field())) {
                 refused.add("field " + one.field() + " is set twice; set it once");
             }
-            all = unlessRefused(all, page -> page.with(one.field(), one.typed()));
+            all = unlessRefused(all, page -> with(page, one));
         }
         for (ReadingsFile file : readings) {
             all = unlessRefused(all, page -> page.withReadings(file.table(), file.path()));
@@ -79,6 +80,14 @@ final class Entered {
             throw new Refused(String.join(System.lineSeparator(), refused));
         }
         return all;
+    }
+
+    private static Filled with(Filled filled, Assignment one) {
+        Filled with = filled.with(one.field(), one.typed());
+        filled.page().fields().stream()
+                .filter(field -> field.name().equals(one.field()))
+                .forEach(field -> NewEntry.check(field.kind(), one.typed()));
+        return with;
     }
 
     private Filled unlessRefused(Filled filled, UnaryOperator<Filled> entry) {

@@ -8,7 +8,6 @@ import java.awt.GraphicsEnvironment;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.net.BindException;
-import java.net.URI;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -55,10 +54,13 @@ final class OpenScreen implements Callable<Integer> {
                         : Optional.empty();
         Job job = demo.map(DemoStation::job).orElseGet(() -> Job.open(jobFolder));
         Screen screen = screen(job);
+        Thrift.begin();
         CountDownLatch ended = new CountDownLatch(1);
-        Runtime.getRuntime().addShutdownHook(new Thread(screen::close, "end"));
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> end(screen, demo), "end"));
         PrintWriter out = spec.commandLine().getOut();
-        out.println("Open in a browser on this machine:");
+        out.printf(
+                "Open in a browser on this machine, once, within %s minutes:%n",
+                Screen.KEY_LIFE.toMinutes());
         out.println();
         out.println("    " + screen.address());
         out.println();
@@ -68,7 +70,7 @@ final class OpenScreen implements Callable<Integer> {
                         + job.folder().toAbsolutePath());
         out.println("End with Ctrl-C.");
         out.flush();
-        browse(screen.address());
+        browse(screen);
         demo.ifPresent(this::compute);
         ended.await();
         return CommandLineProgram.RAN;
@@ -103,6 +105,11 @@ final class OpenScreen implements Callable<Integer> {
         }
     }
 
+    private static void end(Screen screen, Optional<DemoStation> demo) {
+        screen.close();
+        demo.ifPresent(DemoStation::leave);
+    }
+
     /** Beside what the window does, which does not wait for it. */
     private void compute(DemoStation demo) {
         Thread thread =
@@ -117,13 +124,15 @@ final class OpenScreen implements Callable<Integer> {
         thread.start();
     }
 
-    private void browse(String address) {
+    private void browse(Screen screen) {
         if (quiet || GraphicsEnvironment.isHeadless() || !Desktop.isDesktopSupported()) {
             return;
         }
         try {
             if (Desktop.getDesktop().isSupported(Desktop.Action.BROWSE)) {
-                Desktop.getDesktop().browse(URI.create(address));
+                Path home = Path.of(System.getProperty("user.home"));
+                Path invitation = Invitation.write(home, screen.address());
+                Desktop.getDesktop().browse(invitation.toUri());
             }
         } catch (IOException e) {
             spec.commandLine().getErr().println("No browser could be started; open the address.");

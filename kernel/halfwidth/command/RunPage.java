@@ -84,7 +84,7 @@ final class RunPage implements Callable<Integer> {
                 Run run = shown ? open.work(values) : open.run(values);
                 Sheet sheet = sheet(filled, run, copy);
                 print(sheet);
-                kept.publish(sheet);
+                boolean published = kept.publish(sheet, spec.commandLine().getErr());
                 Sheet drawn = shown ? Pictures.drawn(sheet, open) : sheet;
                 if (out != null || tracing.wanted()) {
                     trace(tracing.of(drawn, open));
@@ -92,7 +92,7 @@ final class RunPage implements Callable<Integer> {
                 if (record) {
                     written(RecordFile.write(job.job().orElseThrow(), drawn, job.visit()));
                 }
-                return status(sheet);
+                return published ? status(sheet) : CommandLineProgram.FAILED;
             }
         }
     }

@@ -5,6 +5,7 @@ import halfwidth.job.Fact;
 import halfwidth.job.Filling;
 import halfwidth.job.Job;
 import halfwidth.job.JobHeld;
+import halfwidth.job.JobRefused;
 import halfwidth.job.Visit;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
@@ -142,10 +143,20 @@ final class WithinJob implements AutoCloseable {
                 .map(has -> OwnCopy.of(has, open.run(Values.of(Filled.example(page)))));
     }
 
-    /** Keeps what a run found, for other pages to take. */
-    void publish(Sheet sheet) {
-        if (keeps()) {
-            job.publish(sheet.filled(), visit(), Findings.outcome(sheet), Findings.of(sheet));
+    /**
+     * Keeps what a run found, for other pages to take.
+     *
+     * @return whether that went well; if not, it is said why
+     */
+    boolean publish(Sheet sheet, PrintWriter err) {
+        try {
+            if (keeps()) {
+                job.publish(sheet.filled(), visit(), Findings.outcome(sheet), Findings.of(sheet));
+            }
+            return true;
+        } catch (JobRefused refusal) {
+            err.println(refusal.getMessage() + ".");
+            return false;
         }
     }
 

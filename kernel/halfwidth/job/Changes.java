@@ -8,10 +8,12 @@ import halfwidth.page.Part;
 import halfwidth.value.Decimal;
 import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
+import halfwidth.value.NewEntry;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -25,6 +27,11 @@ record Changes(Page page, Visit visit, VisitState state) {
      * @throws ChangedMeanwhile if one of them replaces what the person did not see
      */
     List<Fact> facts(List<Change> changes) {
+        tooFarDown(changes)
+                .forEach(
+                        (place, why) -> {
+                            throw new EntryRefused(place + ": " + why);
+                        });
         List<Fact> facts = new ArrayList<>();
         Set<Place> seen = new HashSet<>();
         for (Change change : changes) {
@@ -39,6 +46,11 @@ record Changes(Page page, Visit visit, VisitState state) {
             }
         }
         return facts;
+    }
+
+    /** Those that enter something too far down a table, with what is wrong. */
+    Map<Place, String> tooFarDown(List<Change> changes) {
+        return new RowBound(page, state).refused(changes);
     }
 
     private String reason(Place place) {
@@ -94,6 +106,7 @@ record Changes(Page page, Visit visit, VisitState state) {
 
     private Entry read(Place at, String typed) {
         try {
+            NewEntry.check(at.isCell() ? column(at).kind() : field(at).kind(), typed);
             return at.isCell() ? column(at).read(typed).orElseThrow() : field(at).read(typed);
         } catch (EntryRefused refusal) {
             throw new EntryRefused(at + ": " + refusal.getMessage());

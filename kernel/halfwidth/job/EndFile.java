@@ -5,10 +5,11 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The file {@code journal-end.csv}: where the journal ended, so that it is noticed if whole lines
@@ -49,6 +50,20 @@ final class EndFile implements AutoCloseable {
         return journal.resolveSibling("journal-end.csv");
     }
 
+    /** Why ends cannot be noted; empty if they can. */
+    Optional<String> hindrance() {
+        try {
+            if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+                channel = OwnFile.open(file, JournalEnd.HEADER);
+            }
+            return Optional.empty();
+        } catch (IOException e) {
+            return Optional.of(
+                    e.getMessage()
+                            + "; until then, lines gone from the journal's end go unnoticed");
+        }
+    }
+
     /** Notes where the journal ends now; where that fails, what was noted before still guards. */
     void note(JournalEnd end) {
         List<JournalEnd> ends = new ArrayList<>(missing);
@@ -56,8 +71,7 @@ final class EndFile implements AutoCloseable {
         ByteBuffer text = ByteBuffer.wrap(JournalEnd.write(ends).getBytes(StandardCharsets.UTF_8));
         try {
             if (channel == null) {
-                channel =
-                        FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                channel = OwnFile.open(file, JournalEnd.HEADER);
             }
             channel.write(text, 0);
             channel.truncate(text.limit());

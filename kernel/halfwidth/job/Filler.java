@@ -149,6 +149,8 @@ final class Filler {
             leftOut(at, value, "the page has no such column any more");
         } else if (!columns.get(column).unit().equals(value.unit())) {
             leftOut(at, value, changedUnit(value, columns.get(column).unit()));
+        } else if (at.row() > Place.MOST_ROWS) {
+            leftOut(at, value, "a table holds " + Place.MOST_ROWS + " rows; undo it");
         } else {
             List<List<String>> rows = tables.computeIfAbsent(at.name(), n -> new ArrayList<>());
             while (rows.size() < at.row()) {

@@ -24,6 +24,9 @@ final class Heading {
 
     static Map<String, String> read(Path folder) {
         Path file = folder.resolve(FILE);
+        if (Files.isSymbolicLink(file)) {
+            throw new JobRefused(file + " is a link; put the file itself into its place");
+        }
         if (!Files.isRegularFile(file)) {
             throw new JobRefused(file + " is not there; " + HELP);
         }

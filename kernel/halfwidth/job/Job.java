@@ -3,6 +3,7 @@ package halfwidth.job;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
+import halfwidth.value.NewEntry;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -251,6 +252,12 @@ public final class Job implements AutoCloseable {
         return write(changes(page, visit).facts(changes));
     }
 
+    /** Those changes that {@link #enter} refuses as too far down a table, with what is wrong. */
+    public synchronized Map<Place, String> tooFarDown(
+            Page page, String visit, List<Change> changes) {
+        return changes(page, visit).tooFarDown(changes);
+    }
+
     /**
      * Enters what is typed on a page where it differs from what was {@linkplain #entered entered}.
      *
@@ -354,10 +361,26 @@ public final class Job implements AutoCloseable {
         return last;
     }
 
+    /** Of what people typed, that it is not too long and its letters were understood. */
+    private static void checkWords(Fact fact) {
+        if (fact.visit().name().length() > Visit.LONGEST_NAME) {
+            throw new JobRefused(
+                    "The name of a visit may have %s letters; give it a shorter one"
+                            .formatted(Visit.LONGEST_NAME));
+        }
+        boolean typed = !(fact instanceof Fact.Ran || fact instanceof Fact.Found);
+        if (typed && !NewEntry.isLegible(fact.toString())) {
+            throw new JobRefused(
+                    "A name or remark has letters that could not be read; type it again, on a"
+                            + " terminal set to UTF-8");
+        }
+    }
+
     private List<Line> write(List<Fact> facts) {
         if (facts.isEmpty()) {
             return List.of();
         }
+        facts.forEach(Job::checkWords);
         Pen writing =
                 pen.orElseThrow(
                         () -> new JobRefused(folder + " is open to read only; nothing is kept"));

@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
  * @param tie the check at the end of that line
  */
 record JournalEnd(long number, String tie) {
-    private static final String HEADER = "number,chain,check\n";
+    static final String HEADER = "number,chain,check\n";
 
     /** The ends that a text tells of; a line of it that is not as it was written tells of none. */
     static List<JournalEnd> read(String text) {

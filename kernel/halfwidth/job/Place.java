@@ -12,17 +12,20 @@ public record Place(String name, int row, String column) {
      * @throws JobRefused if it is neither an input nor a cell
      */
     public Place {
-        if (name.isEmpty() || row < 0 || row > MOST_ROWS || (row == 0) != column.isEmpty()) {
+        if (name.isEmpty() || row < 0 || row > LAST_KNOWN_ROW || (row == 0) != column.isEmpty()) {
             throw new JobRefused(
                     String.format(
                             "place \"%s\" row %s \"%s\" must be an input, or a cell with a row from"
                                     + " 1 to %s and a column",
-                            name, row, column, MOST_ROWS));
+                            name, row, column, LAST_KNOWN_ROW));
         }
     }
 
-    /** More rows than any table of readings has: a row beyond them is a slip. */
-    static final int MOST_ROWS = 1_000_000;
+    /** A table holds no more rows; what an older program entered below them is left out. */
+    public static final int MOST_ROWS = 5_000;
+
+    /** The last row that an older program entered anything into. */
+    private static final int LAST_KNOWN_ROW = 1_000_000;
 
     /** An input. */
     public static Place input(String name) {

@@ -8,6 +8,9 @@ package halfwidth.job;
  * @param name what sets this visit apart, as in {@code pair 3}; "" if nothing need
  */
 public record Visit(String page, String name) {
+    /** What a sheet has room for; an older program took more. */
+    static final int LONGEST_NAME = 120;
+
     /**
      * @throws JobRefused if the name has a line break or blanks at an end
      */

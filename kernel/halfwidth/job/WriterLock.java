@@ -8,7 +8,6 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 
@@ -19,6 +18,8 @@ import java.time.format.DateTimeFormatter;
 final class WriterLock implements AutoCloseable {
     /** Far behind the text: Windows lets nobody read what is locked. */
     private static final long LOCKED_BYTE = 1L << 40;
+
+    private static final String BEGINNING = "process ";
 
     private final FileChannel channel;
 
@@ -35,7 +36,7 @@ final class WriterLock implements AutoCloseable {
     static WriterLock take(Path file, String who) {
         FileChannel channel = null;
         try {
-            channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            channel = OwnFile.open(file, BEGINNING);
             if (!locks(channel)) {
                 channel.close();
                 throw held(file);
@@ -52,7 +53,8 @@ final class WriterLock implements AutoCloseable {
         }
     }
 
-    private static boolean locks(FileChannel channel) throws IOException {
+    /** Whether it takes a file for this process alone, until the channel is closed. */
+    static boolean locks(FileChannel channel) throws IOException {
         try {
             FileLock lock = channel.tryLock(LOCKED_BYTE, 1, false);
             return lock != null;
@@ -63,7 +65,7 @@ final class WriterLock implements AutoCloseable {
 
     private static void write(FileChannel channel, String who) throws IOException {
         String text =
-                "process "
+                BEGINNING
                         + ProcessHandle.current().pid()
                         + " of "
                         + who

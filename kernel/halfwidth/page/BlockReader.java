@@ -1,5 +1,6 @@
 package halfwidth.page;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -31,7 +32,26 @@ final class BlockReader {
                     fence.line(), "the " + fence.info() + " block is empty; fill or remove it");
             return Optional.empty();
         }
+        checkVisible(fence);
         return Optional.ofNullable(part(fence));
+    }
+
+    /** What turns letters round or cannot be seen makes a block look like another than it is. */
+    private void checkVisible(Fence fence) {
+        List<String> lines = fence.content().lines().toList();
+        for (int i = 0; i < lines.size(); i++) {
+            int line = fence.start() + i;
+            lines.get(i)
+                    .codePoints()
+                    .filter(letter -> Character.getType(letter) == Character.FORMAT)
+                    .findFirst()
+                    .ifPresent(
+                            letter ->
+                                    problems.add(
+                                            line,
+                                            "has the invisible character U+%04X; delete it, or type the line anew"
+                                                    .formatted(letter)));
+        }
     }
 
     private Part part(Fence fence) {

@@ -28,6 +28,9 @@ public final class RecordFile {
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss", Locale.ROOT);
 
+    /** A file's name may have 255 letters, and the path to it 260 on some systems. */
+    private static final int LONGEST_NAME = 80;
+
     private RecordFile() {}
 
     /**
@@ -42,6 +45,9 @@ public final class RecordFile {
         String html = html(sheet, about(job, sheet, visit));
         Path folder = job.folder().resolve("records");
         String name = name(sheet, visit);
+        if (Files.isSymbolicLink(folder)) {
+            throw new RecordRefused(folder + " is a link; put a folder into its place");
+        }
         try {
             Files.createDirectories(folder);
             Path file = free(folder, name);
@@ -95,7 +101,8 @@ public final class RecordFile {
     private static String name(Sheet sheet, String visit) {
         String what = sheet.page().name() + (visit.isEmpty() ? "" : "-" + visit);
         String plain = what.replaceAll("[^A-Za-z0-9._-]+", "-");
-        return plain + "-" + STAMP.format(sheet.stamp().ran());
+        String brief = plain.substring(0, Math.min(plain.length(), LONGEST_NAME));
+        return brief + "-" + STAMP.format(sheet.stamp().ran());
     }
 
     private static Path free(Path folder, String name) {
@@ -109,7 +116,7 @@ public final class RecordFile {
     /** Under another name first, so that a record is there whole or not at all. */
     private static void put(Path file, String text) throws IOException {
         Path part = file.resolveSibling(file.getFileName() + ".part");
-        Files.writeString(part, text);
+        Files.writeString(part, text, StandardOpenOption.CREATE_NEW);
         try (FileChannel written = FileChannel.open(part, StandardOpenOption.WRITE)) {
             written.force(true);
         }

@@ -10,8 +10,8 @@ import java.util.function.Predicate;
 
 /** A page in its worker. Runs one set of values at a time; calls from several threads queue. */
 public final class OpenPage implements AutoCloseable {
-    /** Compiling a page is quick; only a page that upsets the compiler comes near this. */
-    private static final Duration COMPILATION = Duration.ofMinutes(5);
+    /** Compiling a page takes seconds, be it the first on a busy machine. */
+    private static final Duration COMPILATION = Duration.ofMinutes(1);
 
     /** A page with more runaway steps than this is not worth more attempts. */
     private static final int ATTEMPTS = 5;
@@ -98,7 +98,7 @@ public final class OpenPage implements AutoCloseable {
                 busy = worker;
                 if (fresh) {
                     Message.Open open = new Message.Open(script, workshop.budget().outputBytes());
-                    worker.ask(open, Message.Opened.class, COMPILATION);
+                    worker.ask(open, Message.Opened.class, compilation());
                 }
                 Message message = question.apply(Map.copyOf(barred));
                 T answer = worker.ask(message, kind, workshop.budget().time());
@@ -120,6 +120,12 @@ public final class OpenPage implements AutoCloseable {
                 busy = null;
             }
         }
+    }
+
+    /** What a run may take, or longer where that is little: most pages are only compiled once. */
+    private Duration compilation() {
+        Duration run = workshop.budget().time();
+        return run.compareTo(COMPILATION) > 0 ? run : COMPILATION;
     }
 
     private static void bar(Map<Integer, Outcome.Failed> barred, WorkerLost lost) {

@@ -58,10 +58,10 @@ final class Worker implements Closeable {
             Path marker = Files.createTempFile("halfwidth", ".step");
             Files.write(marker, ByteBuffer.allocate(Integer.BYTES).putInt(-1).array());
             marker.toFile().deleteOnExit();
-            Process process =
-                    new ProcessBuilder(command(memoryMegabytes, marker))
-                            .redirectError(ProcessBuilder.Redirect.DISCARD)
-                            .start();
+            ProcessBuilder builder = new ProcessBuilder(command(memoryMegabytes, marker));
+            // Where the allocator is glibc's: else each thread's pool keeps what it once had.
+            builder.environment().putIfAbsent("MALLOC_ARENA_MAX", "2");
+            Process process = builder.redirectError(ProcessBuilder.Redirect.DISCARD).start();
             return new Worker(process, marker, memoryMegabytes);
         } catch (IOException e) {
             throw new UncheckedIOException("the worker for pages could not be started", e);
@@ -73,6 +73,9 @@ final class Worker implements Closeable {
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.add("-Xmx" + memoryMegabytes + "m");
         command.add("-XX:+UseSerialGC");
+        // What compiling a page took is given back.
+        command.add("-XX:MinHeapFreeRatio=10");
+        command.add("-XX:MaxHeapFreeRatio=30");
         // What the JVM itself has to say must not get between the messages on standard output.
         command.add("-XX:+DisplayVMOutputToStderr");
         command.add("-Xlog:disable");

@@ -20,7 +20,7 @@ record AdaptAnswers(Notebook notebook) {
     Reply page(Request request, Visit visit) {
         if (notebook.adapted().draft(visit.page()).page().isEmpty()) {
             // It can only be mended as a text.
-            return Reply.goTo(Address.of("/text", visit));
+            return Reply.goTo(notebook.at("/text", visit));
         }
         return Reply.html(
                 Frame.ofVisit(
@@ -77,9 +77,9 @@ record AdaptAnswers(Notebook notebook) {
                     "a",
                     example ? "With the values of this visit" : "With the worked example",
                     "href",
-                    Address.of("/adapt", visit) + Address.also("with", other));
+                    notebook.at("/adapt", visit) + Address.also("with", other));
         }
-        html.element("a", "The page’s whole text", "href", Address.of("/text", visit));
+        html.element("a", "The page’s whole text", "href", notebook.at("/text", visit));
         html.close();
     }
 
@@ -87,7 +87,7 @@ record AdaptAnswers(Notebook notebook) {
     Reply shipped(Request request, Visit visit) {
         try {
             notebook.adapted().setAside(visit.page(), seen(request.form()));
-            return Reply.goTo(Address.of("/adapt", visit));
+            return Reply.goTo(notebook.at("/adapt", visit));
         } catch (ChangedElsewhere meanwhile) {
             throw changed();
         } catch (IllegalArgumentException none) {

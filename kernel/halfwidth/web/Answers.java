@@ -49,10 +49,7 @@ final class Answers {
     Reply to(Request request) {
         if (request.looks() && request.path().equals("/")) {
             return Reply.html(
-                    Frame.ofJob(
-                            notebook.name(),
-                            "The job",
-                            html -> new Overview(notebook, html).write()));
+                    Frame.ofJob(notebook, "The job", html -> new Overview(notebook, html).write()));
         }
         if (request.looks() && request.path().equals("/find")) {
             return Reply.html(new Found(notebook).html(request.query().find("words").orElse("")));

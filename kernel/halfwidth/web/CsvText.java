@@ -54,7 +54,7 @@ final class CsvText {
      */
     static Filled entered(Filled filled, String table, String text) {
         try {
-            Path file = Files.createTempFile(table, ".csv");
+            Path file = Files.createTempFile("halfwidth", ".csv");
             try {
                 Files.writeString(file, text);
                 return filled.withReadings(table, file);

@@ -50,6 +50,8 @@ final class Desk {
     private Values last;
     private volatile OpenPage running;
     private volatile long since;
+    private volatile long ended;
+    private volatile boolean awake;
 
     Desk(Workshop workshop) {
         this.workshop = workshop;
@@ -109,9 +111,11 @@ final class Desk {
     private <T> T busy(Supplier<T> work) {
         since = System.nanoTime();
         running = open;
+        awake = true;
         try {
             return work.get();
         } finally {
+            ended = System.nanoTime();
             running = null;
         }
     }
@@ -188,12 +192,30 @@ final class Desk {
                         : seconds + ", at step " + (at.getAsInt() + 1));
     }
 
+    /** Whether it has a worker, which it takes for its first run. */
+    boolean isAwake() {
+        return awake;
+    }
+
+    /** How long ago its last run ended; nothing while it runs. */
+    Duration idle() {
+        return running == null ? Duration.ofNanos(System.nanoTime() - ended) : Duration.ZERO;
+    }
+
+    /** Gives its worker up, unless it is at work. */
+    void restUnlessRunning() {
+        if (running == null) {
+            rest();
+        }
+    }
+
     /** Gives its worker up; the next run takes another. */
     synchronized void rest() {
         if (open != null) {
             open.close();
             open = null;
             last = null;
+            awake = false;
         }
     }
 }

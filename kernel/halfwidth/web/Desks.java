@@ -2,53 +2,98 @@ package halfwidth.web;
 
 import halfwidth.run.Workshop;
 import java.lang.management.ManagementFactory;
-import java.util.ArrayList;
+import java.time.Duration;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 
-/** A desk for each page. The pages used last keep their workers, as many as the machine bears. */
+/**
+ * A desk for each page. The pages that ran last keep their workers, as many as memory allows; a
+ * page that was not run for long gives its worker up, and takes another when it runs again.
+ */
 final class Desks implements AutoCloseable {
     private static final long BYTES_FOR_A_WORKER = 300L << 20;
-    private static final int FEWEST = 4;
-    private static final int MOST = 24;
+    private static final int FEWEST = 2;
+
+    /** With the program and a spare they take 1.5 GB. */
+    private static final int MOST = 4;
+
+    /** Desks that rest remember what they ran; so do those of pages that are being changed. */
+    private static final int REMEMBERED = 60;
+
+    private static final Duration IDLE = Duration.ofMinutes(3);
+    private static final Duration LOOK = Duration.ofSeconds(5);
 
     private final Workshop workshop;
-    private final int busy = workers();
+    private final int awake = workers();
     private final LinkedHashMap<String, Desk> used = new LinkedHashMap<>(16, 0.75f, true);
+
+    /** A thread of its own, since a desk is left alone by whoever is at another. */
+    private final ScheduledExecutorService keeper =
+            Executors.newSingleThreadScheduledExecutor(
+                    task -> {
+                        Thread thread = new Thread(task, "desks");
+                        thread.setDaemon(true);
+                        return thread;
+                    });
 
     Desks(Workshop workshop) {
         this.workshop = workshop;
+        keeper.scheduleWithFixedDelay(
+                () -> rest(IDLE), LOOK.toMillis(), LOOK.toMillis(), TimeUnit.MILLISECONDS);
     }
 
-    /** Workers for half of the machine's memory. */
+    /** Workers for an eighth of the machine's memory. */
     private static int workers() {
         long bytes =
                 ManagementFactory.getOperatingSystemMXBean()
                                 instanceof com.sun.management.OperatingSystemMXBean machine
                         ? machine.getTotalMemorySize()
                         : 0;
-        return (int) Math.max(FEWEST, Math.min(MOST, bytes / 2 / BYTES_FOR_A_WORKER));
+        return (int) Math.max(FEWEST, Math.min(MOST, bytes / 8 / BYTES_FOR_A_WORKER));
     }
 
-    /** The desk of a page; the one that was not used for longest may have to rest. */
+    /** How many pages keep their workers. */
+    int awake() {
+        return awake;
+    }
+
+    /** The desk of a page. */
     Desk of(String page) {
-        List<Desk> resting = new ArrayList<>();
-        Desk desk;
         synchronized (used) {
-            desk = used.computeIfAbsent(page, name -> new Desk(workshop));
-            for (Map.Entry<String, Desk> old : List.copyOf(used.entrySet())) {
-                if (used.size() > busy) {
-                    resting.add(used.remove(old.getKey()));
-                }
+            Desk desk = used.computeIfAbsent(page, name -> new Desk(workshop));
+            if (used.size() > REMEMBERED) {
+                Desk oldest = used.remove(used.keySet().iterator().next());
+                keeper.execute(oldest::rest);
+            }
+            return desk;
+        }
+    }
+
+    /** Lets all desks rest but those that ran last, and of these all that are idle for so long. */
+    void rest(Duration idle) {
+        List<Desk> desks;
+        synchronized (used) {
+            desks = List.copyOf(used.values());
+        }
+        List<Desk> busy =
+                desks.stream()
+                        .filter(Desk::isAwake)
+                        .sorted(Comparator.comparing(Desk::idle))
+                        .toList();
+        for (int i = 0; i < busy.size(); i++) {
+            if (i >= awake || busy.get(i).idle().compareTo(idle) > 0) {
+                busy.get(i).restUnlessRunning();
             }
         }
-        resting.forEach(Desk::rest);
-        return desk;
     }
 
     @Override
     public void close() {
+        keeper.shutdownNow();
         synchronized (used) {
             used.values().forEach(Desk::stop);
             used.values().forEach(Desk::rest);

@@ -3,11 +3,15 @@ package halfwidth.web;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
+import java.time.Instant;
+import java.time.InstantSource;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /**
@@ -17,16 +21,29 @@ import java.util.stream.Stream;
 final class Door {
     private static final String ENTER = "/key/";
 
+    private static final String AGAIN =
+            "<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>Halfwidth</title>"
+                    + "<meta http-equiv=\"refresh\" content=\"0;url=%s/?again=\"></head>"
+                    + "<body></body></html>";
+
     /** What a browser says of a request that our own page made, or the person by hand. */
     private static final Set<String> OUR_SITES = Set.of("same-origin", "none");
 
     private final int port;
     private final List<String> hosts;
-    private final String secret = random();
+    private final InstantSource clock;
+
+    /** Until when each key gets in that was not used yet. */
+    private final Map<String, Instant> keys = new ConcurrentHashMap<>();
+
+    /** Browsers send a cookie to every port of a host, but only to paths below its own. */
+    private final String root = "/" + random();
+
     private final String pass = random();
 
-    Door(int port) {
+    Door(int port, InstantSource clock) {
         this.port = port;
+        this.clock = clock;
         this.hosts = List.of("127.0.0.1:" + port, "localhost:" + port);
     }
 
@@ -36,24 +53,38 @@ final class Door {
         return HexFormat.of().formatHex(bytes);
     }
 
-    /** The address to open, with the secret that gets in. */
+    /** The path that all addresses of this session are under. */
+    String root() {
+        return root;
+    }
+
+    /** An address to open, with a new key, which gets in once. */
     String address() {
-        return "http://" + hosts.get(0) + ENTER + secret;
+        String key = random();
+        keys.put(key, clock.instant().plus(Screen.KEY_LIFE));
+        return "http://" + hosts.get(0) + ENTER + key;
     }
 
     /**
      * Looks at a request before anything else does.
      *
-     * @return a reply that gives the browser its pass; empty if it has one
+     * @return a reply on the way in; empty if the browser has its pass
      * @throws Refusal if it is not ours
      */
     Optional<Reply> check(Request request) {
-        checkPlace(request);
-        Optional<String> shown = request.behind(ENTER);
-        if (shown.isPresent()) {
-            return Optional.of(enter(request, shown.get()));
+        checkHost(request);
+        Optional<String> key = request.behind(ENTER);
+        if (key.isPresent()) {
+            return Optional.of(enter(request, key.get()));
         }
-        if (cookies(request).noneMatch(cookie -> same(cookie, name() + "=" + pass))) {
+        boolean passed =
+                request.behind(root + "/").isPresent()
+                        && cookies(request).anyMatch(is -> same(is, name() + "=" + pass));
+        if (!passed && isEntering(request)) {
+            return Optional.of(Reply.html(AGAIN.formatted(root)));
+        }
+        checkSite(request);
+        if (!passed) {
             throw new Refusal(
                     403,
                     "This address opens only with the key that the program prints when it"
@@ -62,15 +93,32 @@ final class Door {
         return Optional.empty();
     }
 
-    /** Another site's name that leads here (DNS rebinding), or another site's page, is refused. */
-    private void checkPlace(Request request) {
-        String host = request.header("Host").orElse("");
-        if (!hosts.contains(host)) {
+    /**
+     * Whether the browser comes from the key and did not send the pass that it was just given: led
+     * by a file, it takes the way in for one from elsewhere. A page of ours then asks once more.
+     */
+    private boolean isEntering(Request request) {
+        return request.looks()
+                && request.path().equals(root + "/")
+                && request.query().find("again").isEmpty();
+    }
+
+    /** Another site's name that leads here (DNS rebinding) is refused. */
+    private void checkHost(Request request) {
+        if (!hosts.contains(host(request))) {
             throw new Refusal(403, "This program answers at " + hosts.get(0) + " only.");
         }
+    }
+
+    private static String host(Request request) {
+        return request.header("Host").orElse("");
+    }
+
+    /** Another site's page is refused. */
+    private static void checkSite(Request request) {
         boolean ours =
                 request.header("Origin")
-                        .map(origin -> origin.equals("http://" + host))
+                        .map(origin -> origin.equals("http://" + host(request)))
                         .orElse(request.looks() && !request.has("Origin"));
         boolean oursToo =
                 request.header("Sec-Fetch-Site")
@@ -82,14 +130,23 @@ final class Door {
     }
 
     private Reply enter(Request request, String shown) {
-        if (!request.looks() || !same(shown, secret)) {
+        if (!request.looks() || !admits(shown)) {
             throw new Refusal(
                     403,
-                    "This key is not that of the running program: it has a new one each time it"
-                            + " starts. Open the address it printed last.");
+                    "This key was used, is too old, or is not that of the running program. Go on"
+                            + " in the browser that used it; or end the program, start it again and"
+                            + " open the address that it prints then.");
         }
-        return Reply.goTo("/")
-                .with("Set-Cookie", name() + "=" + pass + "; HttpOnly; SameSite=Strict; Path=/");
+        return Reply.goTo(root + "/")
+                .with(
+                        "Set-Cookie",
+                        name() + "=" + pass + "; HttpOnly; SameSite=Strict; Path=" + root);
+    }
+
+    /** Whether a key gets in; it does so once. */
+    boolean admits(String key) {
+        Instant end = keys.remove(key);
+        return end != null && !clock.instant().isAfter(end);
     }
 
     /** Cookies are shared between ports; another job's program has another port. */

@@ -11,9 +11,11 @@ import halfwidth.page.Part;
 import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
 import halfwidth.value.Kind;
+import halfwidth.value.NewEntry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -40,9 +42,15 @@ final class Entering {
 
     List<Trouble> enter(List<Change> changes) {
         List<Change> sound = new ArrayList<>();
+        Map<Place, String> tooFarDown = job.tooFarDown(page, visit, changes);
         for (Change change : changes) {
             Change plain = reasoned(change);
             try {
+                Optional.ofNullable(tooFarDown.get(plain.place()))
+                        .ifPresent(
+                                why -> {
+                                    throw new EntryRefused(why);
+                                });
                 understood(page, plain.place(), plain.typed());
                 sound.add(plain);
             } catch (EntryRefused refusal) {
@@ -118,6 +126,7 @@ final class Entering {
             return "";
         }
         Optional<Column> column = column(page, place);
+        NewEntry.check(column.isPresent() ? column.get().kind() : field(page, place).kind(), typed);
         String reason = reason(page, place, typed);
         if (!reason.isEmpty()) {
             return "no reading: " + reason;

@@ -59,7 +59,7 @@ record FillAnswers(Notebook notebook) {
                         .toList();
         for (Visit other : visits) {
             String name = other.name().isEmpty() ? "the sheet without a name" : other.name();
-            html.element("a", name, "href", Address.of("/fill", other));
+            html.element("a", name, "href", notebook.at("/fill", other));
         }
         html.open("form", "method", "get");
         html.open("label").text("Another sheet, named ");

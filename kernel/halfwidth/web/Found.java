@@ -15,7 +15,7 @@ record Found(Notebook notebook) {
 
     String html(String words) {
         List<Hit> hits = Search.of(readable()).find(words);
-        return Frame.ofJob(notebook.name(), "Find", html -> write(html, words, hits));
+        return Frame.ofJob(notebook, "Find", html -> write(html, words, hits));
     }
 
     /** A page that cannot be read is not searched; its own view says what is wrong with it. */
@@ -31,7 +31,7 @@ record Found(Notebook notebook) {
         return pages;
     }
 
-    private static void write(Html html, String words, List<Hit> hits) {
+    private void write(Html html, String words, List<Hit> hits) {
         html.open("main", "id", "sheet", "class", "list");
         html.element("h1", "Found for “" + words.strip() + "”");
         if (hits.isEmpty()) {
@@ -42,7 +42,7 @@ record Found(Notebook notebook) {
         html.close().close().line();
     }
 
-    private static void hit(Html html, Hit hit) {
+    private void hit(Html html, Hit hit) {
         String at =
                 switch (hit.kind()) {
                     case FIELD -> "#f-" + hit.name();
@@ -50,7 +50,7 @@ record Found(Notebook notebook) {
                     case READINGS -> "#count-" + hit.name();
                     case PAGE, HEADING -> "";
                 };
-        String address = Address.of("/fill", new Visit(hit.page(), "")) + at;
+        String address = notebook.at("/fill", new Visit(hit.page(), "")) + at;
         html.open("li").element("a", hit.text(), "href", address);
         String what = hit.kind().name().toLowerCase(Locale.ROOT) + " of " + hit.title();
         html.element("span", what, "class", "name").close().line();

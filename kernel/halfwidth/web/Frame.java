@@ -18,18 +18,18 @@ final class Frame {
                             "/record", "Record"));
 
     private final Html html = new Html();
-    private final String job;
+    private final Notebook notebook;
     private final String title;
 
-    private Frame(String job, String title) {
-        this.job = job;
+    private Frame(Notebook notebook, String title) {
+        this.notebook = notebook;
         this.title = title;
     }
 
     /** A page about the whole job. */
-    static String ofJob(String job, String title, Consumer<Html> content) {
-        Frame frame = new Frame(job, title);
-        frame.open("job", "", List.of());
+    static String ofJob(Notebook notebook, String title, Consumer<Html> content) {
+        Frame frame = new Frame(notebook, title);
+        frame.open("job", List.of());
         frame.bar();
         frame.html.close();
         content.accept(frame.html);
@@ -43,8 +43,8 @@ final class Frame {
      */
     static String ofVisit(Notebook notebook, String view, Visit visit, Consumer<Html> content) {
         String name = visit.toString();
-        Frame frame = new Frame(notebook.name(), name);
-        frame.open(view.substring(1), notebook.key(), List.of(visit.page(), visit.name()));
+        Frame frame = new Frame(notebook, name);
+        frame.open(view.substring(1), List.of(visit.page(), visit.name()));
         frame.bar();
         frame.views(view, visit);
         frame.html.close();
@@ -63,26 +63,28 @@ final class Frame {
         html.element("button", "Stop", "type", "button").close().close().line();
     }
 
-    private void open(String view, String key, List<String> visit) {
+    private void open(String view, List<String> visit) {
         html.trusted("<!DOCTYPE html>\n").open("html", "lang", "en").open("head");
         html.single("meta", "charset", "utf-8");
         html.single("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         html.single("meta", "name", "color-scheme", "content", "light dark");
-        html.element("title", title + " – " + job);
-        html.single("link", "rel", "icon", "href", "/own/mark.svg");
-        html.single("link", "rel", "stylesheet", "href", "/own/sheet.css");
-        html.single("link", "rel", "stylesheet", "href", "/own/screen.css");
+        html.element("title", title + " – " + notebook.name());
+        html.single("link", "rel", "icon", "href", own("mark.svg"));
+        html.single("link", "rel", "stylesheet", "href", own("sheet.css"));
+        html.single("link", "rel", "stylesheet", "href", own("screen.css"));
         if (view.equals("review")) {
-            html.single("link", "rel", "stylesheet", "href", "/own/difference.css");
+            html.single("link", "rel", "stylesheet", "href", own("difference.css"));
         }
         if (view.equals("adapt")) {
-            html.single("link", "rel", "stylesheet", "href", "/own/editor.css");
+            html.single("link", "rel", "stylesheet", "href", own("editor.css"));
         }
         if (List.of("fill", "adapt", "review", "job").contains(view)) {
-            html.element("script", "", "type", "module", "src", "/own/" + view + ".js");
+            html.element("script", "", "type", "module", "src", own(view + ".js"));
         }
         html.close().line();
-        String[] attributes = {"class", "screen " + view, "data-job", key};
+        String[] attributes = {
+            "class", "screen " + view, "data-job", notebook.key(), "data-root", notebook.root()
+        };
         html.open(
                 "body",
                 visit.isEmpty()
@@ -93,9 +95,13 @@ final class Frame {
         html.open("div", "class", "bar", "role", "navigation", "aria-label", "Notebook").line();
     }
 
+    private String own(String file) {
+        return notebook.root() + "/own/" + file;
+    }
+
     private void bar() {
-        html.element("a", job, "href", "/", "class", "home");
-        html.open("form", "action", "/find", "role", "search");
+        html.element("a", notebook.name(), "href", notebook.root() + "/", "class", "home");
+        html.open("form", "action", notebook.root() + "/find", "role", "search");
         html.single(
                 "input",
                 "type",
@@ -113,7 +119,7 @@ final class Frame {
         html.open("ul", "class", "views-of");
         for (String view : List.of("/fill", "/adapt", "/review", "/record")) {
             html.open("li");
-            String[] link = {"href", Address.of(view, visit)};
+            String[] link = {"href", notebook.at(view, visit)};
             html.element(
                     "a",
                     VIEWS.get(view),
@@ -138,7 +144,7 @@ final class Frame {
     }
 
     private void neighbour(String words, String page) {
-        html.element("a", words + page, "href", Address.of("/fill", new Visit(page, "")));
+        html.element("a", words + page, "href", notebook.at("/fill", new Visit(page, "")));
     }
 
     private String closed() {

@@ -5,6 +5,7 @@ import halfwidth.job.Change;
 import halfwidth.job.Filling;
 import halfwidth.job.Fingerprint;
 import halfwidth.job.Job;
+import halfwidth.job.JobRefused;
 import halfwidth.job.Outcome;
 import halfwidth.job.Standing;
 import halfwidth.job.Visit;
@@ -36,21 +37,37 @@ final class Notebook implements AutoCloseable {
     private final Pages shipped;
     private final Workshop workshop;
     private final String version;
+    private final String root;
+    private final Methods methods = new Methods();
     private final Desks desks;
     private final AdaptedPages adapted;
     private final Map<String, Page> sound = new ConcurrentHashMap<>();
 
-    Notebook(Job job, Pages shipped, Workshop workshop, String version) {
+    /**
+     * @param root the path that all addresses of the session are under
+     */
+    Notebook(Job job, Pages shipped, Workshop workshop, String version, String root) {
         this.job = job;
         this.shipped = shipped;
         this.workshop = workshop;
         this.version = version;
+        this.root = root;
         this.desks = new Desks(workshop);
         this.adapted = new AdaptedPages(shipped.folder(), job.folder());
     }
 
     Job job() {
         return job;
+    }
+
+    /** The path that all addresses of the session are under. */
+    String root() {
+        return root;
+    }
+
+    /** The address of a view of a visit. */
+    String at(String view, Visit visit) {
+        return root + Address.of(view, visit);
     }
 
     /** What the job is called on the screen. */
@@ -66,6 +83,10 @@ final class Notebook implements AutoCloseable {
     String key() {
         return Fingerprint.of(job.folder().toAbsolutePath().normalize().toString())
                 .substring(0, 16);
+    }
+
+    Methods methods() {
+        return methods;
     }
 
     /** The job's own copies of pages. */
@@ -126,7 +147,7 @@ final class Notebook implements AutoCloseable {
         Optional<Run> run = run(filling.filled(), effort);
         Map<String, String> heading = job.heading(filling.filled(), visit.name());
         Sheet sheet = sheet(filling.filled(), run, heading);
-        run.ifPresent(ran -> publish(visit, sheet));
+        run.flatMap(ran -> publish(visit, sheet)).ifPresent(remarks::add);
         return new Scene(
                 visit,
                 sheet,
@@ -134,7 +155,8 @@ final class Notebook implements AutoCloseable {
                 job.values(visit),
                 remarks,
                 standing(visit),
-                troubles);
+                troubles,
+                root);
     }
 
     /** The worked example of a page, with its checks. */
@@ -144,7 +166,14 @@ final class Notebook implements AutoCloseable {
         Optional<Run> run = run(filled, effort);
         Sheet sheet = sheet(filled, run, job.heading());
         return new Scene(
-                visit, sheet, run.isPresent(), Map.of(), remarks, "worked example", List.of());
+                visit,
+                sheet,
+                run.isPresent(),
+                Map.of(),
+                remarks,
+                "worked example",
+                List.of(),
+                root);
     }
 
     /**
@@ -157,7 +186,7 @@ final class Notebook implements AutoCloseable {
         boolean same = changed.equals(page(changed.name()));
         Run run = desks.of(same ? changed.name() : trialDesk(changed.name())).run(filled);
         Sheet sheet = new Sheet(filled, run, job.heading(), Stamp.now(version, changed));
-        return new Scene(visit, sheet, true, Map.of(), List.of(), "a trial", List.of());
+        return new Scene(visit, sheet, true, Map.of(), List.of(), "a trial", List.of(), root);
     }
 
     private static String trialDesk(String page) {
@@ -202,10 +231,20 @@ final class Notebook implements AutoCloseable {
         };
     }
 
-    /** Keeps what a run found, for other pages to take. */
-    private void publish(Visit visit, Sheet sheet) {
-        if (job.isWritable() && !job.values(visit).isEmpty()) {
-            job.publish(sheet.filled(), visit.name(), Findings.outcome(sheet), Findings.of(sheet));
+    /**
+     * Keeps what a run found, for other pages to take.
+     *
+     * @return why it could not; the sheet can be shown all the same
+     */
+    private Optional<String> publish(Visit visit, Sheet sheet) {
+        try {
+            if (job.isWritable() && !job.values(visit).isEmpty()) {
+                job.publish(
+                        sheet.filled(), visit.name(), Findings.outcome(sheet), Findings.of(sheet));
+            }
+            return Optional.empty();
+        } catch (JobRefused refusal) {
+            return Optional.of(refusal.getMessage());
         }
     }
 

@@ -66,7 +66,7 @@ record Overview(Notebook notebook, Html html) {
         boolean single = visits.isEmpty() || visits.equals(List.of(plain));
         html.open("tr").open("th", "scope", "row");
         if (single) {
-            html.element("a", title(name), "href", Address.of("/fill", plain));
+            html.element("a", title(name), "href", notebook.at("/fill", plain));
         } else {
             html.text(title(name));
         }
@@ -82,7 +82,7 @@ record Overview(Notebook notebook, Html html) {
             html.open("ul", "class", "visits");
             for (Visit visit : visits) {
                 String named = visit.name().isEmpty() ? "without a name" : visit.name();
-                html.open("li").element("a", named, "href", Address.of("/fill", visit)).text(" ");
+                html.open("li").element("a", named, "href", notebook.at("/fill", visit)).text(" ");
                 standing(visit, standings.get(visit));
                 html.close();
             }

@@ -21,6 +21,7 @@ final class Own {
                     "parts.js", SCRIPT,
                     "review.js", SCRIPT,
                     "drafts.js", SCRIPT,
+                    "root.js", SCRIPT,
                     "grid.js", SCRIPT);
 
     private Own() {}

@@ -2,10 +2,12 @@ package halfwidth.web;
 
 import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 
 /**
  * What a browser asks for.
@@ -18,28 +20,63 @@ record Request(HttpExchange exchange, String method, String path, Form query, Fo
     /** More than a season of sweeps in one piece. */
     static final int MOST_BYTES = 2_000_000;
 
+    /** A fifth of a second (ns): what is sent on one machine is there by then. */
+    private static final long SOON = 200_000_000;
+
     /**
-     * Reads a request to its end.
+     * Reads what heads a request; what was sent along is not read yet.
      *
-     * @throws Refusal if its body is too large or not to be read as a form
+     * @throws Refusal if its address is malformed
      */
-    static Request read(HttpExchange exchange) throws IOException {
+    static Request head(HttpExchange exchange) {
         String query = exchange.getRequestURI().getRawQuery();
         return new Request(
                 exchange,
                 exchange.getRequestMethod(),
                 decoded(exchange.getRequestURI().getRawPath()),
                 Form.read(query == null ? "" : query),
-                Form.read(body(exchange)));
+                Form.read(""));
     }
 
-    private static String body(HttpExchange exchange) throws IOException {
+    /**
+     * Reads the request to its end.
+     *
+     * @throws Refusal if its body is too large or not to be read as a form
+     */
+    Request whole() throws IOException {
+        return new Request(exchange, method, path, query, Form.read(body()));
+    }
+
+    private String body() throws IOException {
         byte[] bytes = exchange.getRequestBody().readNBytes(MOST_BYTES + 1);
         if (bytes.length > MOST_BYTES) {
             throw new Refusal(
                     413, "What was sent is too large; send at most " + MOST_BYTES + " bytes.");
         }
         return new String(bytes, StandardCharsets.UTF_8);
+    }
+
+    /**
+     * Takes in what was sent along with a refused request and is there by now: the answer would be
+     * torn away with what is left over.
+     */
+    static void takeIn(HttpExchange exchange) throws IOException {
+        InputStream body = exchange.getRequestBody();
+        long end = System.nanoTime() + SOON;
+        int rest = announced(exchange);
+        while (rest > 0 && System.nanoTime() < end) {
+            int there = Math.min(rest, body.available());
+            rest -= body.readNBytes(there).length;
+            if (there == 0) {
+                LockSupport.parkNanos(SOON / 50);
+            }
+        }
+    }
+
+    private static int announced(HttpExchange exchange) {
+        String length = exchange.getRequestHeaders().getFirst("Content-Length");
+        boolean known = length != null && length.matches("\\d{1,9}");
+        return known ? Math.min(Integer.parseInt(length), 2 * MOST_BYTES) : 0;
     }
 
     private static String decoded(String path) {
@@ -64,6 +101,11 @@ record Request(HttpExchange exchange, String method, String path, Form query, Fo
     /** Whether it only looks and changes nothing. */
     boolean looks() {
         return method.equals("GET") || method.equals("HEAD");
+    }
+
+    /** The same with the path below a root that it is under. */
+    Request below(String root) {
+        return new Request(exchange, method, path.substring(root.length()), query, form);
     }
 
     /** The rest of a path behind a prefix; empty if the path does not start with it. */

@@ -60,7 +60,7 @@ record ReviewAnswers(Notebook notebook) {
                         .toList();
         Html content = new Html();
         List<Step> steps = scene.sheet().run().steps().stream().map(Ran::step).toList();
-        MethodSources methods = MethodSources.of(scene.page(), steps);
+        MethodSources methods = notebook.methods().of(scene.page(), steps);
         Optional<Traced> traced =
                 propagated.apply(scene).map(found -> new Traced(scene.sheet(), found, methods));
         new ReviewView(scene, example, shipped, methods, traced, signed, content).write();
@@ -86,7 +86,7 @@ record ReviewAnswers(Notebook notebook) {
                         .drawn(step -> notebook.draw(scene.sheet().filled(), step, Desk.ON_PAPER));
         Path record = RecordFile.write(job, drawn, visit.name());
         Signatures.sign(job, record, role, name, remark);
-        return Reply.goTo(Address.of("/review", visit));
+        return Reply.goTo(notebook.at("/review", visit));
     }
 
     private static Fact.Role role(String words) {

@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param remarks what could not be taken over, in words
  * @param standing how the visit stands, in words
  * @param troubles why values that were just sent were not entered
+ * @param root the path that all addresses of the session are under
  */
 record Scene(
         Visit visit,
@@ -34,7 +35,8 @@ record Scene(
         Map<Place, Line> values,
         List<String> remarks,
         String standing,
-        List<Trouble> troubles) {
+        List<Trouble> troubles,
+        String root) {
 
     Page page() {
         return sheet.page();
@@ -55,7 +57,7 @@ record Scene(
 
     /** The address of a view of this visit. */
     String address(String view) {
-        return Address.of(view, visit);
+        return root + Address.of(view, visit);
     }
 
     /** One more value in an address. */
@@ -105,6 +107,7 @@ record Scene(
                 .filter(entry -> entry.getKey().name().equals(table))
                 .filter(entry -> !isEmpty((Fact.Value) entry.getValue().fact()))
                 .mapToInt(entry -> entry.getKey().row())
+                .filter(row -> row <= Place.MOST_ROWS)
                 .max()
                 .orElse(0);
     }

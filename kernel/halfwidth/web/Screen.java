@@ -8,28 +8,39 @@ import halfwidth.run.Workshop;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.time.Duration;
+import java.time.InstantSource;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Semaphore;
 
 /** Serves the notebook of a job to browsers on this machine. */
 public final class Screen implements AutoCloseable {
     /** Windows of one browser ask for no more than a few things at once. */
-    private static final int THREADS = 16;
+    private static final int AT_ONCE = 16;
+
+    /** How long a key gets in. */
+    public static final Duration KEY_LIFE = Duration.ofMinutes(10);
+
+    /** How long a request may take to arrive (s). */
+    static final int ARRIVAL = 10;
 
     private final HttpServer server;
     private final ExecutorService threads;
     private final Notebook notebook;
     private final Door door;
     private final Answers answers;
+    private final Semaphore turns = new Semaphore(AT_ONCE, true);
 
-    private Screen(HttpServer server, Notebook notebook) {
+    private Screen(HttpServer server, Door door, Notebook notebook) {
         this.server = server;
         this.notebook = notebook;
-        this.door = new Door(server.getAddress().getPort());
+        this.door = door;
         this.answers = new Answers(notebook);
         this.threads =
-                Executors.newFixedThreadPool(
-                        THREADS,
+                // As many as there are requests: else half-sent ones could keep all others waiting.
+                Executors.newCachedThreadPool(
                         task -> {
                             Thread thread = new Thread(task, "screen");
                             thread.setDaemon(true);
@@ -51,12 +62,16 @@ public final class Screen implements AutoCloseable {
             throws IOException {
         // Without it each answer waits for the browser's acknowledgement of the one before.
         System.setProperty("sun.net.httpserver.nodelay", "true");
+        System.setProperty("sun.net.httpserver.maxReqTime", Integer.toString(ARRIVAL));
+        // What a refused request has still to send is not waited for.
+        System.setProperty("sun.net.httpserver.drainAmount", "0");
         HttpServer server =
                 HttpServer.create(
                         new InetSocketAddress(InetAddress.getLoopbackAddress(), listening.port()),
                         0);
-        Screen screen =
-                new Screen(server, new Notebook(job, shipped, workshop, listening.version()));
+        Door door = new Door(server.getAddress().getPort(), InstantSource.system());
+        Notebook notebook = new Notebook(job, shipped, workshop, listening.version(), door.root());
+        Screen screen = new Screen(server, door, notebook);
         server.start();
         return screen;
     }
@@ -69,9 +84,18 @@ public final class Screen implements AutoCloseable {
      */
     public record Listening(int port, String version) {}
 
-    /** The address to open, with the key that gets in. */
+    /** A new address to open, with a key that gets in once, within {@link #KEY_LIFE}. */
     public String address() {
         return door.address();
+    }
+
+    int port() {
+        return server.getAddress().getPort();
+    }
+
+    /** The path that all addresses of this session are under. */
+    String root() {
+        return door.root();
     }
 
     private void answer(HttpExchange exchange) throws IOException {
@@ -80,11 +104,24 @@ public final class Screen implements AutoCloseable {
 
     private Reply reply(HttpExchange exchange) throws IOException {
         try {
-            Request request = Request.read(exchange);
-            return door.check(request).orElseGet(() -> answers.to(request));
+            Request request = Request.head(exchange);
+            Optional<Reply> entering = door.check(request);
+            return entering.isPresent()
+                    ? entering.get()
+                    : inTurn(request.whole().below(door.root()));
         } catch (RuntimeException | Error refused) {
             // An error, too: without an answer the browser would wait for ever.
+            Request.takeIn(exchange);
             return Complaint.of(refused, exchange.getRequestMethod());
+        }
+    }
+
+    private Reply inTurn(Request request) {
+        turns.acquireUninterruptibly();
+        try {
+            return answers.to(request);
+        } finally {
+            turns.release();
         }
     }
 

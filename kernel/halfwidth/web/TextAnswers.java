@@ -35,7 +35,7 @@ record TextAnswers(Notebook notebook) {
         }
         try {
             adapted.write(draft, seen);
-            return Reply.goTo(Address.of("/text", visit));
+            return Reply.goTo(notebook.at("/text", visit));
         } catch (ChangedElsewhere meanwhile) {
             return view(
                     visit,

@@ -26,7 +26,7 @@ record WayBack(Notebook notebook, Visit visit, Html html) {
 
     private void button(Version seen) {
         html.open("details").element("summary", "Back to the shipped page");
-        html.open("form", "method", "post", "action", Address.of("/shipped", visit));
+        html.open("form", "method", "post", "action", notebook.at("/shipped", visit));
         html.single("input", "type", "hidden", "name", "seen", "value", seen.digest());
         html.element(
                 "p",

@@ -1,7 +1,7 @@
 // Keeps in the browser what was typed until the program has it on disk, so that neither a closed
 // window nor a stopped program loses it.
 
-const store = (() => {
+export const store = (() => {
   try {
     return window.localStorage;
   } catch {

@@ -1,5 +1,7 @@
 // All pages: how they stand changes while other windows are at work.
 
+import "./root.js";
+
 setInterval(async () => {
   if (document.hidden || document.body.contains(document.activeElement?.closest("input"))) {
     return;

@@ -1,5 +1,7 @@
 // Talks to the program, and puts the parts of the sheet that changed in their places.
 
+import { root } from "./root.js";
+
 const body = document.body;
 const notice = document.getElementById("notice");
 const busy = document.getElementById("busy");
@@ -8,7 +10,7 @@ const page = body.dataset.page?.split("/").map(encodeURIComponent).join("/");
 export const visit = body.dataset.visit ?? "";
 
 export function address(view) {
-  return `/${view}/${page}?visit=${encodeURIComponent(visit)}`;
+  return `${root()}/${view}/${page}?visit=${encodeURIComponent(visit)}`;
 }
 
 /** Tells something at the top of the sheet; nothing takes it away. */

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 
 /**
  * An array as a page's field names it, with the text of its file as it was then: who changes the
@@ -18,6 +19,9 @@ import java.nio.file.Path;
  * @param text of the file as {@link ArrayFile} describes it, with LF as line end; "" for no array
  */
 public record NamedArray(String name, String text) implements Serializable {
+    /** On Windows a path that begins so makes the system ask that machine, with a password. */
+    private static final Pattern REMOTE = Pattern.compile("[/\\\\]{2}");
+
     /** No array. */
     public static final NamedArray NONE = new NamedArray("none", "");
 
@@ -54,6 +58,9 @@ public record NamedArray(String name, String text) implements Serializable {
     }
 
     private static Path path(String name) {
+        if (REMOTE.matcher(name).lookingAt()) {
+            throw unknown(name, "a file on another machine is not fetched; copy it here");
+        }
         try {
             Path path = Path.of(name).toAbsolutePath();
             if (Files.isRegularFile(path)) {
