@@ -5,7 +5,6 @@ import com.sun.source.util.TreePath;
 import com.sun.source.util.Trees;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.lang.model.element.Element;
 import javax.lang.model.element.ElementKind;
@@ -20,12 +19,12 @@ final class Expressions {
     private final Statements statements;
     private final Scope globals;
 
-    Expressions(Trees trees, StatedUnits stated, Map<String, TreePath> methods, Scope globals) {
+    Expressions(Trees trees, StatedUnits stated, Scope globals) {
         this.trees = trees;
         this.globals = globals;
         this.stated = stated;
         this.statements = new Statements(this);
-        this.calls = new Calls(this, methods, stated);
+        this.calls = new Calls(this, stated);
     }
 
     Statements statements() {

@@ -57,19 +57,13 @@ public final class PageProof {
         TreePath page = new TreePath(new TreePath(unit), unit.getTypeDecls().get(0));
         SourcePositions positions = trees.getSourcePositions();
         Map<Integer, TreePath> members = new HashMap<>();
-        Map<String, TreePath> methods = new HashMap<>();
         for (Tree member : ((ClassTree) page.getLeaf()).getMembers()) {
             TreePath path = new TreePath(page, member);
-            if (member instanceof MethodTree method) {
-                methods.put(
-                        Calls.key(method.getName().toString(), method.getParameters().size()),
-                        path);
-            }
             if (!(member instanceof MethodTree method && method.getReturnType() == null)) {
                 members.put(source.statementAt(positions.getStartPosition(unit, member)), path);
             }
         }
-        expressions = new Expressions(trees, new StatedUnits(), methods, globals);
+        expressions = new Expressions(trees, new StatedUnits(), globals);
         for (int i = 0; i < statements.size(); i++) {
             statement(i, statements.get(i), members.get(i));
         }
