@@ -25,7 +25,8 @@ import javax.lang.model.element.VariableElement;
 import javax.lang.model.type.TypeMirror;
 
 /**
- * Works out calls: of the page's methods, of the physics by its Javadoc, of the JDK by its ways.
+ * Works out calls: of the page's methods by what they do, of the physics by its Javadoc, of
+ * libraries by the effects that are known.
  */
 final class Calls {
     private static final Pattern NUMBER =
@@ -246,19 +247,16 @@ final class Calls {
         if (!method.getSimpleName().toString().endsWith("Microamps")) {
             check(method, arguments);
         }
-        Amount carried = carried(subject, ofNoUnit(method, arguments));
+        Amount carried =
+                throughRules(carried(subject, ofNoUnit(method, arguments)), arguments);
         Optional<String> bracket = stated.given(method);
         if (!isNumber(method.getReturnType())) {
             Optional<Unit> unit = bracket.flatMap(Calls::unit);
             return new Value.Thing(unit.map(Amount::of).orElse(handedOn(bracket, carried)));
         }
         if (bracket.isEmpty()) {
-            String returned = method.getReturnType().toString();
-            boolean count = returned.matches("int|long|java.util.OptionalInt");
-            return count
-                    ? Amount.ONE
-                    : new Value.Unknown(
-                            "the Javadoc of %s states no unit".formatted(method.getSimpleName()));
+            return new Value.Unknown(
+                    "the Javadoc of %s states no unit".formatted(method.getSimpleName()));
         }
         Optional<Unit> unit = unit(bracket.get());
         if (unit.isPresent()) {
@@ -297,6 +295,25 @@ final class Calls {
                                         || stated.taken(method, i).flatMap(Calls::unit).isEmpty())
                 .mapToObj(arguments::get)
                 .toList();
+    }
+
+    /** What rules among the arguments make of it, if there are any; null if that is not known. */
+    private static Amount throughRules(Amount carried, List<Value> arguments) {
+        Amount made = carried;
+        for (Value argument : arguments) {
+            if (argument instanceof Value.Rule rule) {
+                Value taken =
+                        carried != null
+                                ? carried
+                                : new Value.Unknown("what the rule is given is not known");
+                Value value = rule.of().apply(List.of(taken));
+                made =
+                        value instanceof Value.Thing thing
+                                ? thing.about()
+                                : value instanceof Amount amount ? amount : null;
+            }
+        }
+        return made;
     }
 
     /** What a method gives that names no unit, but how its unit follows; null if it does not. */

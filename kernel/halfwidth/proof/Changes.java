@@ -121,8 +121,9 @@ final class Changes {
         }
         Tree root = expression.getLeaf();
         while (!(root instanceof IdentifierTree)) {
-            if (root instanceof MethodInvocationTree call) {
-                root = call.getMethodSelect();
+            if (root instanceof MethodInvocationTree call
+                    && call.getMethodSelect() instanceof MemberSelectTree method) {
+                root = method.getExpression();
             } else if (root instanceof MemberSelectTree member) {
                 root = member.getExpression();
             } else if (root instanceof ArrayAccessTree access) {
