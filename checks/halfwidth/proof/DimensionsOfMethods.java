@@ -29,6 +29,7 @@ final class DimensionsOfMethods {
                             + "|unordered|onClose|toArray|toList|find\\w+|asDoubleStream"
                             + "|asLongStream|summaryStatistics|map\\w*|flatMap\\w*|reduce"
                             + "|subList|remove|(double|float|int|long|short|byte)Value|valueOf"
+                            + "|append\\w*|asList|set|setMissing|emptyCopy|\\w+Column|nCol"
                             + "|sort\\w*On|drop\\w+|rows|retainColumns|selectColumns"
                             + "|rejectColumns|removeColumns\\w*|setName|addColumns"
                             + "|value|standardUncertainty|least|most|width|expanded|estimate"
@@ -60,12 +61,24 @@ final class DimensionsOfMethods {
                     "m·s",
                     "getSumOfCrossProducts");
 
+    /** Where the name says it together with what is taken: a plain 2, or amounts in metres. */
+    private static final Map<String, String> BY_SIGNATURE =
+            Map.of(
+                    "multiply(Number)", "m",
+                    "divide(Number)", "m",
+                    "multiply(NumericColumn)", "m²",
+                    "divide(NumericColumn)", "1",
+                    "power(double)", "m²");
+
     private DimensionsOfMethods() {}
 
     static Optional<String> of(MethodCalls.Call call) {
-        return BY_NAME.entrySet().stream()
-                .filter(one -> call.name().matches(one.getValue()))
-                .map(Map.Entry::getKey)
-                .findFirst();
+        return Optional.ofNullable(BY_SIGNATURE.get(call.method()))
+                .or(
+                        () ->
+                                BY_NAME.entrySet().stream()
+                                        .filter(one -> call.name().matches(one.getValue()))
+                                        .map(Map.Entry::getKey)
+                                        .findFirst());
     }
 }

@@ -61,7 +61,7 @@ class UnitsUnderFireTest {
                     "import tech.tablesaw.api.*;");
 
     private static final List<String> STATED =
-            List.of("m", "m²", "1/m", "1", "s", "m/s", "mm");
+            List.of("m", "m²", "1", "s", "mm");
 
     /**
      * @param what for messages
@@ -266,7 +266,7 @@ class UnitsUnderFireTest {
     }
 
     @Test
-    void everyRightUnitOfAMethodThatTheTableKnowsIsProved() {
+    void theRightUnitsOfAllButAFewAreProved() {
         List<String> right = those((step, found) -> step.isRight());
         List<String> open = those((step, found) -> step.isRight() && !found.proof().proved());
         long wrong = STEPS.size() - right.size();
@@ -275,8 +275,8 @@ class UnitsUnderFireTest {
                 "units under fire: of %d wrong units %d refused, %d left open, none proved;"
                         + " of %d right ones %d proved%n",
                 wrong, refused, wrong - refused, right.size(), right.size() - open.size());
-        open.forEach(System.out::println);
 
-        assertTrue(wrong >= 200 && right.size() >= 100, wrong + " wrong, " + right.size());
+        assertTrue(wrong >= 3000, wrong + " wrong");
+        assertTrue(right.size() - open.size() >= 760, String.join("\n", open));
     }
 }
