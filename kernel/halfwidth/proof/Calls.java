@@ -12,6 +12,7 @@ import com.sun.source.util.TreePath;
 import halfwidth.value.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -35,12 +36,14 @@ final class Calls {
     private static final int DEEPEST = 12;
 
     private final Expressions expressions;
+    private final Map<Element, TreePath> methods;
     private final StatedUnits stated;
     private final Changes changes;
     private int depth;
 
-    Calls(Expressions expressions, StatedUnits stated) {
+    Calls(Expressions expressions, Map<Element, TreePath> methods, StatedUnits stated) {
         this.expressions = expressions;
+        this.methods = methods;
         this.stated = stated;
         this.changes = new Changes(expressions);
     }
@@ -79,7 +82,7 @@ final class Calls {
         if (isDays(method, call, select)) {
             return Amount.of(Unit.of("d"));
         }
-        TreePath own = subject == null ? own(method) : null;
+        TreePath own = subject == null ? methods.get(method) : null;
         if (own != null) {
             return inlined(own, call, arguments, scope);
         }
@@ -103,12 +106,6 @@ final class Calls {
 
     private static String owner(ExecutableElement method) {
         return ((TypeElement) method.getEnclosingElement()).getQualifiedName().toString();
-    }
-
-    /** The page's own method; null if it is none. */
-    private TreePath own(ExecutableElement method) {
-        boolean own = method.getEnclosingElement().getSimpleName().contentEquals(PageSource.CLASS);
-        return own ? expressions.trees().getPath(method) : null;
     }
 
     /** Whether a method is neither the page's, in whatever class, nor the physics'. */
@@ -174,7 +171,7 @@ final class Calls {
         }
         boolean still = method.getModifiers().contains(Modifier.STATIC);
         if (still) {
-            TreePath own = own(method);
+            TreePath own = methods.get(method);
             return own != null
                     ? run(own, parameters(own, values))
                     : called(method, null, values);

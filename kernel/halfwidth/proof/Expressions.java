@@ -5,6 +5,7 @@ import com.sun.source.util.TreePath;
 import com.sun.source.util.Trees;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.lang.model.element.Element;
 import javax.lang.model.element.ElementKind;
@@ -19,12 +20,13 @@ final class Expressions {
     private final Statements statements;
     private final Scope globals;
 
-    Expressions(Trees trees, StatedUnits stated, Scope globals) {
+    Expressions(
+            Trees trees, StatedUnits stated, Map<Element, TreePath> methods, Scope globals) {
         this.trees = trees;
         this.globals = globals;
         this.stated = stated;
         this.statements = new Statements(this);
-        this.calls = new Calls(this, stated);
+        this.calls = new Calls(this, methods, stated);
     }
 
     Statements statements() {
