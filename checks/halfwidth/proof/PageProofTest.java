@@ -99,6 +99,22 @@ class PageProofTest {
                 found("2 * inches", "mm").refused().orElseThrow());
     }
 
+    /** A method may make another unit, and one that is not known may make any. */
+    @Test
+    void aMethodDoesNotKeepTheUnitOfWhatItIsCalledOn() {
+        String squares = "java.util.stream.DoubleStream.of(metres).map(x -> x * x).sum()";
+        String column = "tech.tablesaw.api.DoubleColumn.create(\"x\", new double[] {metres})";
+
+        assertTrue(found(squares, "m").refused().isPresent());
+        assertTrue(found(column + ".variance()", "m").refused().isPresent());
+        assertTrue(found(column + ".variance()", "m²").proof().proved());
+        for (String unit : List.of("m", "m²", "1")) {
+            Finding unknown = found(column + ".rolling(2).sum().getDouble(1)", unit);
+            assertFalse(unknown.proof().proved());
+            assertTrue(unknown.refused().isEmpty());
+        }
+    }
+
     @Test
     void saysWhyNothingIsProved() {
         Finding finding = found("new Random().nextGaussian()", "m");

@@ -3,6 +3,7 @@ package halfwidth.proof;
 import com.sun.source.util.JavacTask;
 import java.net.URI;
 import java.util.List;
+import javax.tools.DiagnosticListener;
 import javax.tools.JavaCompiler;
 import javax.tools.JavaFileManager;
 import javax.tools.JavaFileObject;
@@ -18,6 +19,12 @@ final class Attribution {
 
     /** Prepares to read a source; what is wrong with it is not told, only left out. */
     static JavacTask task(String file, String source) {
+        return task(file, source, problem -> {});
+    }
+
+    /** Prepares to read a source, and tells what is wrong with it. */
+    static JavacTask task(
+            String file, String source, DiagnosticListener<JavaFileObject> problems) {
         JavaFileObject text =
                 new SimpleJavaFileObject(
                         URI.create("string:///" + file), JavaFileObject.Kind.SOURCE) {
@@ -30,7 +37,7 @@ final class Attribution {
                 COMPILER.getTask(
                         null,
                         FILES,
-                        problem -> {},
+                        problems,
                         List.of("-proc:none", "-classpath", System.getProperty("java.class.path")),
                         null,
                         List.of(text));

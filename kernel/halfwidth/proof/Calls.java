@@ -1,12 +1,13 @@
 package halfwidth.proof;
 
-import com.sun.source.tree.ExpressionTree;
 import com.sun.source.tree.IdentifierTree;
 import com.sun.source.tree.MemberReferenceTree;
 import com.sun.source.tree.MemberSelectTree;
 import com.sun.source.tree.MethodInvocationTree;
 import com.sun.source.tree.MethodTree;
 import com.sun.source.tree.NewClassTree;
+import com.sun.source.tree.PrimitiveTypeTree;
+import com.sun.source.tree.VariableTree;
 import com.sun.source.util.TreePath;
 import halfwidth.value.Unit;
 import java.util.ArrayList;
@@ -15,15 +16,18 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javax.lang.model.element.Element;
 import javax.lang.model.element.ElementKind;
 import javax.lang.model.element.ExecutableElement;
 import javax.lang.model.element.Modifier;
 import javax.lang.model.element.TypeElement;
+import javax.lang.model.element.VariableElement;
 import javax.lang.model.type.TypeMirror;
 
 /**
- * Works out calls: of the page's methods, of the physics by its Javadoc, of the JDK by its ways.
+ * Works out calls: of the page's methods by what they do, of the physics by its Javadoc, of
+ * libraries by the effects that are known.
  */
 final class Calls {
     private static final Pattern NUMBER =
@@ -32,15 +36,16 @@ final class Calls {
     private static final int DEEPEST = 12;
 
     private final Expressions expressions;
-    private final Map<String, TreePath> methods;
+    private final Map<Element, TreePath> methods;
     private final StatedUnits stated;
-    private final Libraries libraries = new Libraries();
+    private final Changes changes;
     private int depth;
 
-    Calls(Expressions expressions, Map<String, TreePath> methods, StatedUnits stated) {
+    Calls(Expressions expressions, Map<Element, TreePath> methods, StatedUnits stated) {
         this.expressions = expressions;
         this.methods = methods;
         this.stated = stated;
+        this.changes = new Changes(expressions);
     }
 
     /** Whether a type is that of a number, or of several. */
@@ -69,67 +74,89 @@ final class Calls {
         if (!(element instanceof ExecutableElement method)) {
             return new Value.Unknown("the compiler does not know " + call.getMethodSelect());
         }
-        String name = method.getSimpleName().toString();
-        if (name.equals("between") && call.getMethodSelect().toString().endsWith("DAYS.between")) {
+        Value subject =
+                call.getMethodSelect() instanceof MemberSelectTree member
+                                && !method.getModifiers().contains(Modifier.STATIC)
+                        ? expressions.of(member.getExpression(), select, scope)
+                        : null;
+        if (isDays(method, call, select)) {
             return Amount.of(Unit.of("d"));
         }
-        if (call.getMethodSelect() instanceof MemberSelectTree member
-                && !method.getModifiers().contains(Modifier.STATIC)) {
-            Value subject = expressions.of(member.getExpression(), select, scope);
-            Value result = called(method, subject, arguments);
-            effect(member.getExpression(), name, arguments, scope);
-            return result;
+        TreePath own = subject == null ? methods.get(method) : null;
+        if (own != null) {
+            return inlined(own, call, arguments, scope);
         }
-        if (name.equals("setAll")
-                && call.getArguments().get(0) instanceof IdentifierTree array
-                && arguments.get(1) instanceof Value.Rule rule) {
-            scope.assign(array.getName().toString(), rule.of().apply(List.of(Amount.ONE)));
-            return Value.THING;
+        Value result = called(method, subject, arguments);
+        if (isOfLibrary(method)) {
+            changes.of(path, method, subject, arguments, scope);
         }
-        TreePath own = methods.get(key(name, arguments.size()));
-        return own != null && isPage(method)
-                ? inlined(own, arguments)
-                : called(method, null, arguments);
+        return result;
     }
 
-    static String key(String name, int parameters) {
-        return name + "/" + parameters;
+    /** Whether this is {@code ChronoUnit.DAYS.between}. */
+    private boolean isDays(ExecutableElement method, MethodInvocationTree call, TreePath select) {
+        return owner(method).equals("java.time.temporal.ChronoUnit")
+                && method.getSimpleName().contentEquals("between")
+                && call.getMethodSelect() instanceof MemberSelectTree member
+                && expressions.element(new TreePath(select, member.getExpression()))
+                        instanceof VariableElement constant
+                && constant.getKind() == ElementKind.ENUM_CONSTANT
+                && constant.getSimpleName().contentEquals("DAYS");
     }
 
-    private static boolean isPage(ExecutableElement method) {
-        return method.getEnclosingElement().getSimpleName().contentEquals(PageSource.CLASS);
+    private static String owner(ExecutableElement method) {
+        return ((TypeElement) method.getEnclosingElement()).getQualifiedName().toString();
     }
 
-    private Value inlined(TreePath own, List<Value> arguments) {
-        MethodTree method = (MethodTree) own.getLeaf();
+    /** Whether a method is neither the page's, in whatever class, nor the physics'. */
+    private static boolean isOfLibrary(ExecutableElement method) {
+        String type = owner(method);
+        return !type.startsWith("halfwidth.")
+                && !type.equals(PageSource.CLASS)
+                && !type.startsWith(PageSource.CLASS + ".");
+    }
+
+    private Value inlined(
+            TreePath own, MethodInvocationTree call, List<Value> arguments, Scope scope) {
+        Scope inner = parameters(own, arguments);
+        Value value = run(own, inner);
+        List<? extends VariableTree> parameters = ((MethodTree) own.getLeaf()).getParameters();
+        for (int i = 0; i < Math.min(parameters.size(), arguments.size()); i++) {
+            Value after = inner.find(parameters.get(i).getName().toString());
+            boolean handed = parameters.get(i).getType() instanceof PrimitiveTypeTree;
+            if (!handed
+                    && !after.equals(arguments.get(i))
+                    && call.getArguments().get(i) instanceof IdentifierTree name) {
+                scope.assign(name.getName().toString(), after);
+            }
+        }
+        return value;
+    }
+
+    private Scope parameters(TreePath own, List<Value> arguments) {
+        Scope scope = new Scope(expressions.globals());
+        List<? extends VariableTree> parameters = ((MethodTree) own.getLeaf()).getParameters();
+        for (int i = 0; i < parameters.size(); i++) {
+            boolean rest = i == parameters.size() - 1 && arguments.size() > parameters.size();
+            scope.declare(
+                    parameters.get(i).getName().toString(),
+                    rest
+                            ? Expressions.joined(arguments.subList(i, arguments.size()))
+                            : i < arguments.size() ? arguments.get(i) : Value.NOTHING);
+        }
+        return scope;
+    }
+
+    private Value run(TreePath own, Scope scope) {
         if (depth >= DEEPEST) {
             return Value.NOTHING; // calls itself: what it gives is told by its other returns
         }
         depth++;
         try {
-            Scope scope = new Scope(expressions.globals());
-            for (int i = 0; i < arguments.size(); i++) {
-                scope.declare(method.getParameters().get(i).getName().toString(), arguments.get(i));
-            }
+            MethodTree method = (MethodTree) own.getLeaf();
             return expressions.statements().returned(new TreePath(own, method.getBody()), scope);
         } finally {
             depth--;
-        }
-    }
-
-    /** What {@code list.add(x)} does to the list. */
-    private static void effect(ExpressionTree on, String name, List<Value> arguments, Scope scope) {
-        boolean adds = name.equals("add") || name.equals("append") || name.equals("set");
-        if (adds && !arguments.isEmpty() && on instanceof IdentifierTree list) {
-            Value last = arguments.get(arguments.size() - 1);
-            Value before = scope.find(list.getName().toString());
-            boolean number = last instanceof Amount || last instanceof Value.Unknown;
-            if (before instanceof Value.Columns column && column.byName().size() == 1) {
-                String title = column.byName().keySet().iterator().next();
-                scope.assign(list.getName().toString(), new Value.Columns(Map.of(title, last)));
-            } else if (before != null && number) {
-                scope.assign(list.getName().toString(), last);
-            }
         }
     }
 
@@ -144,7 +171,10 @@ final class Calls {
         }
         boolean still = method.getModifiers().contains(Modifier.STATIC);
         if (still) {
-            return called(method, null, values);
+            TreePath own = methods.get(method);
+            return own != null
+                    ? run(own, parameters(own, values))
+                    : called(method, null, values);
         }
         Element named =
                 expressions
@@ -160,38 +190,24 @@ final class Calls {
     }
 
     private Value called(ExecutableElement method, Value subject, List<Value> arguments) {
-        TypeElement owner = (TypeElement) method.getEnclosingElement();
-        String type = owner.getQualifiedName().toString();
-        String name = method.getSimpleName().toString();
-        if (type.equals("java.lang.Math") || type.equals("java.lang.StrictMath")) {
-            return Functions.of(name, arguments);
-        }
-        if (subject instanceof Value.Unknown) {
-            return isNumber(method.getReturnType()) || isOpen(method) ? subject : Value.THING;
-        }
-        boolean estimate = type.endsWith(".Estimate") || type.endsWith(".Measurement");
-        if (type.startsWith("halfwidth.") && !(estimate && subject instanceof Amount)) {
+        if (owner(method).startsWith("halfwidth.") && !(subject instanceof Value.Rule)) {
             return stated(method, subject, arguments);
         }
-        return libraries.called(method, subject, arguments);
-    }
-
-    private static boolean isOpen(ExecutableElement method) {
-        return method.getReturnType().getKind() == javax.lang.model.type.TypeKind.TYPEVAR
-                || method.getReturnType().toString().contains("Stream")
-                || method.getReturnType().toString().contains("Optional");
+        boolean known = isOfLibrary(method) || subject instanceof Value.Rule;
+        return known
+                ? Libraries.called(method, subject, arguments)
+                : new Value.Unknown(
+                        "what %s gives is not followed, since it is a method of a class of the page"
+                                .formatted(method.getSimpleName()));
     }
 
     private Value made(ExecutableElement method, List<Value> arguments) {
-        String type = ((TypeElement) method.getEnclosingElement()).getQualifiedName().toString();
-        if (type.endsWith(".Estimate")) {
+        String type = owner(method);
+        if (type.equals("halfwidth.localizer.uncertainty.Estimate")) {
             return Expressions.joined(arguments);
         }
         if (!type.startsWith("halfwidth.")) {
-            Value all =
-                    Expressions.joined(
-                            arguments.stream().filter(Amount.class::isInstance).toList());
-            return type.startsWith("java.util.") ? Value.NOTHING.or(all) : Value.THING;
+            return called(method, null, arguments);
         }
         check(method, arguments);
         return new Value.Thing(about(arguments));
@@ -228,47 +244,81 @@ final class Calls {
         if (!method.getSimpleName().toString().endsWith("Microamps")) {
             check(method, arguments);
         }
-        Amount carried = carried(subject, arguments);
+        Amount carried =
+                throughRules(carried(subject, ofNoUnit(method, arguments)), arguments);
         Optional<String> bracket = stated.given(method);
         if (!isNumber(method.getReturnType())) {
             Optional<Unit> unit = bracket.flatMap(Calls::unit);
             return new Value.Thing(unit.map(Amount::of).orElse(handedOn(bracket, carried)));
         }
         if (bracket.isEmpty()) {
-            String returned = method.getReturnType().toString();
-            boolean count = returned.matches("int|long|java.util.OptionalInt");
-            return count
-                    ? Amount.ONE
-                    : new Value.Unknown(
-                            "the Javadoc of %s states no unit".formatted(method.getSimpleName()));
+            return new Value.Unknown(
+                    "the Javadoc of %s states no unit".formatted(method.getSimpleName()));
         }
         Optional<Unit> unit = unit(bracket.get());
         if (unit.isPresent()) {
             return linear(method, unit.get(), arguments);
+        }
+        if (subject instanceof Value.Unknown) {
+            return subject;
         }
         for (Value argument : arguments) {
             if (argument instanceof Value.Unknown) {
                 return argument;
             }
         }
-        if (carried != null && !carried.free()) {
-            return handedOn(bracket, carried);
+        Amount follows = handedOn(bracket, carried);
+        if (follows != null && !carried.free()) {
+            return follows;
         }
         for (Value argument : arguments) {
             if (argument instanceof Value.Text text && Unit.find(text.text()).isPresent()) {
                 return Amount.of(Unit.of(text.text()));
             }
         }
-        return carried != null
-                ? carried
+        return follows != null
+                ? follows
                 : new Value.Unknown(
                         "the Javadoc of %s states its unit as %s only"
                                 .formatted(method.getSimpleName(), bracket.get()));
     }
 
-    /** What a method gives that names no unit, but how its unit follows. */
+    /** The arguments whose tags name no unit, of which another may be made. */
+    private List<Value> ofNoUnit(ExecutableElement method, List<Value> arguments) {
+        return IntStream.range(0, arguments.size())
+                .filter(
+                        i ->
+                                i >= method.getParameters().size()
+                                        || stated.taken(method, i).flatMap(Calls::unit).isEmpty())
+                .mapToObj(arguments::get)
+                .toList();
+    }
+
+    /** What rules among the arguments make of it, if there are any; null if that is not known. */
+    private static Amount throughRules(Amount carried, List<Value> arguments) {
+        Amount made = carried;
+        for (Value argument : arguments) {
+            if (argument instanceof Value.Rule rule) {
+                Value taken =
+                        carried != null
+                                ? carried
+                                : new Value.Unknown("what the rule is given is not known");
+                Value value = rule.of().apply(List.of(taken));
+                made =
+                        value instanceof Value.Thing thing
+                                ? thing.about()
+                                : value instanceof Amount amount ? amount : null;
+            }
+        }
+        return made;
+    }
+
+    /** What a method gives that names no unit, but how its unit follows; null if it does not. */
     private static Amount handedOn(Optional<String> bracket, Amount carried) {
-        boolean yearly = carried != null && bracket.filter(b -> b.endsWith("per year")).isPresent();
+        if (carried == null || bracket.filter(b -> b.matches(".* (over|times) .*")).isPresent()) {
+            return null;
+        }
+        boolean yearly = bracket.filter(b -> b.endsWith("per year")).isPresent();
         return yearly ? carried.over(Amount.of(Unit.of("a"))) : carried;
     }
 

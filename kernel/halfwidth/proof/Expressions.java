@@ -20,7 +20,8 @@ final class Expressions {
     private final Statements statements;
     private final Scope globals;
 
-    Expressions(Trees trees, StatedUnits stated, Map<String, TreePath> methods, Scope globals) {
+    Expressions(
+            Trees trees, StatedUnits stated, Map<Element, TreePath> methods, Scope globals) {
         this.trees = trees;
         this.globals = globals;
         this.stated = stated;

@@ -4,53 +4,75 @@ import halfwidth.value.Unit;
 import java.util.List;
 import java.util.Set;
 
-/** The functions of {@code java.lang.Math}. */
+/** What methods of numbers give, be they functions, or methods of a column or a sample. */
 final class Functions {
-    private static final Set<String> OF_ANGLE = Set.of("sin", "cos", "tan");
-    private static final Set<String> OF_RATIO =
-            Set.of("asin", "acos", "atan", "exp", "log", "sinh", "cosh", "tanh", "log1p", "expm1");
+    /** Those of several numbers; all others are of the first alone. */
+    private static final Set<Effect> OF_SEVERAL =
+            Set.of(
+                    Effect.SUM,
+                    Effect.HYPOT,
+                    Effect.PRODUCT,
+                    Effect.QUOTIENT,
+                    Effect.POWER,
+                    Effect.BEARING);
 
     private Functions() {}
 
-    static Value of(String name, List<Value> arguments) {
-        for (Value argument : arguments) {
-            if (!(argument instanceof Amount)) {
-                return argument instanceof Value.Thing
-                        ? new Value.Unknown(name + " takes what is no number known here")
-                        : argument;
+    /**
+     * The value of a method.
+     *
+     * @param name for messages
+     * @param numbers what it is called on, if anything, then its arguments
+     */
+    static Value of(Effect effect, String name, List<Value> numbers) {
+        List<Value> taken = OF_SEVERAL.contains(effect) ? numbers : numbers.subList(0, 1);
+        for (Value number : taken) {
+            if (!(number instanceof Amount)) {
+                return number instanceof Value.Unknown || number instanceof Value.Nothing
+                        ? number
+                        : new Value.Unknown(name + " takes what is no number known here");
             }
         }
-        Amount first = (Amount) arguments.get(0);
-        Amount second = arguments.size() > 1 ? (Amount) arguments.get(1) : first;
-        if (OF_ANGLE.contains(name)) {
-            ratio(first, name + " takes an angle in rad");
-            return keep(first);
-        }
-        if (OF_RATIO.contains(name)) {
-            ratio(first, name + " takes a plain ratio");
-            return keep(first);
-        }
-        return switch (name) {
-            case "log10" -> {
-                ratio(first, name + " takes a plain ratio");
-                yield keep(first).asLogarithm();
-            }
-            case "toRadians" -> first.inRadians();
-            case "toDegrees" -> first.inDegrees();
-            case "sqrt" -> root(first, 2);
-            case "cbrt" -> root(first, 3);
-            case "pow" -> power(first, second);
-            case "hypot" -> first.plus(second, "is joined at right angles with").plainly();
-            case "atan2" -> {
-                first.plus(second, "is held against");
+        return of(effect, name, taken, (Amount) taken.get(0));
+    }
+
+    private static Value of(Effect effect, String name, List<Value> taken, Amount first) {
+        Amount last = (Amount) taken.get(taken.size() - 1);
+        return switch (effect) {
+            case ANGLE -> keep(ratio(first, name + " takes an angle in rad"));
+            case RATIO -> keep(ratio(first, name + " takes a plain ratio"));
+            case LOGARITHM -> keep(ratio(first, name + " takes a plain ratio")).asLogarithm();
+            case RADIANS -> first.inRadians();
+            case DEGREES -> first.inDegrees();
+            case ROOT -> root(first, 2);
+            case CUBE_ROOT -> root(first, 3);
+            case SQUARE -> first.settled().power(2);
+            case CUBE -> first.settled().power(3);
+            case RECIPROCAL -> Amount.ONE.over(first);
+            case POWER -> power(first, last);
+            case PRODUCT -> first.times(last);
+            case QUOTIENT -> first.over(last);
+            case SUM -> sum(taken, "stands beside");
+            case HYPOT -> sum(taken, "is joined at right angles with").plainly();
+            case BEARING -> {
+                first.plus(last, "is held against");
                 yield Amount.ONE;
             }
-            case "min", "max", "IEEEremainder", "floorMod", "copySign" ->
-                    first.plus(second, "is compared with");
-            case "signum" -> Amount.ONE;
-            case "abs", "round", "rint", "floor", "ceil", "toIntExact" -> first;
-            default -> new Value.Unknown("the function " + name + " is not known here");
+            case PLAIN ->
+                    first.settled().unit().equals(Unit.ONE)
+                            ? keep(first)
+                            : new Value.Unknown(
+                                    "the unit that %s gives depends on how many numbers there are"
+                                            .formatted(name));
+            default -> throw new IllegalArgumentException(effect + " is no function of numbers");
         };
+    }
+
+    private static Amount sum(List<Value> numbers, String how) {
+        return numbers.stream()
+                .map(Amount.class::cast)
+                .reduce((one, other) -> one.plus(other, how))
+                .orElseThrow();
     }
 
     /** A plain ratio; it stays free, or for each degree, if it was. */
@@ -58,10 +80,11 @@ final class Functions {
         return new Amount(Unit.ONE, List.of(), argument.free(), argument.perDegree(), false);
     }
 
-    private static void ratio(Amount argument, String what) {
+    private static Amount ratio(Amount argument, String what) {
         if (!argument.is(Unit.ONE)) {
             throw new Refuted(what + ", and is given one in " + argument.label());
         }
+        return argument;
     }
 
     private static Value root(Amount of, int degree) {

@@ -1,274 +1,268 @@
 package halfwidth.proof;
 
+import halfwidth.value.Unit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.lang.model.element.ElementKind;
 import javax.lang.model.element.ExecutableElement;
+import javax.lang.model.element.Modifier;
 import javax.lang.model.element.TypeElement;
+import javax.lang.model.type.TypeKind;
 
-/** Works out calls of the JDK and of Tablesaw, whose methods pass units on as they are. */
+/** Works out calls of library methods by their known effects; all others stay open. */
 final class Libraries {
-    private static final Set<String> COUNTS =
-            Set.of(
-                    "count",
-                    "size",
-                    "length",
-                    "rowCount",
-                    "countMissing",
-                    "ordinal",
-                    "indexOf",
-                    "between",
-                    "getAsInt$",
-                    "bitCount",
-                    "countNonMissing",
-                    "compare",
-                    "compareTo",
-                    "columnCount",
-                    "indexOfMax");
-    private static final Set<String> RULES =
-            Set.of(
-                    "map",
-                    "mapToObj",
-                    "mapToDouble",
-                    "mapToInt",
-                    "mapToLong",
-                    "flatMap",
-                    "flatMapToDouble",
-                    "mapMulti",
-                    "generate",
-                    "iterate",
-                    "reduce",
-                    "collectingAndThen",
-                    "averagingDouble");
-    private static final Set<String> JOINS =
-            Set.of(
-                    "of",
-                    "concat",
-                    "asList",
-                    "ofNullable",
-                    "stream",
-                    "copyOf",
-                    "copyOfRange",
-                    "toArray",
-                    "valueOf",
-                    "or",
-                    "orElse",
-                    "orElseGet",
-                    "nCopies",
-                    "create",
-                    "clone",
-                    "iterator",
-                    "sort",
-                    "empty",
-                    "max",
-                    "min",
-                    "sum",
-                    "emptyList",
-                    "iterate");
-    private static final Set<String> COLUMNS =
-            Set.of(
-                    "doubleColumn",
-                    "intColumn",
-                    "numberColumn",
-                    "nCol",
-                    "column",
-                    "getDouble",
-                    "getInt",
-                    "dateColumn",
-                    "stringColumn",
-                    "getString");
+    /** A column that was added under a name that is not known. */
+    private static final String UNNAMED = "";
 
-    Value called(ExecutableElement method, Value subject, List<Value> arguments) {
+    private static final String X = "x";
+    private static final String Y = "y";
+
+    private Libraries() {}
+
+    /** What a method gives; its subject is null where it is static or makes something. */
+    static Value called(ExecutableElement method, Value subject, List<Value> arguments) {
         String name = method.getSimpleName().toString();
+        if (method.getModifiers().contains(Modifier.ABSTRACT)
+                && (subject instanceof Value.Rule || isFunction(method))) {
+            return applied(subject, name, arguments);
+        }
+        Optional<Effect> effect = KnownMethods.effect(method);
+        if (effect.isEmpty()) {
+            ran(arguments);
+        }
+        Value value =
+                effect.map(known -> value(method, known, subject, arguments))
+                        .orElseGet(
+                                () ->
+                                        new Value.Unknown(
+                                                "what %s does to units is not known here"
+                                                        .formatted(name)));
+        return isWordless(method) ? Value.THING : value;
+    }
+
+    /** What a table, or a regression, is after more was put in. */
+    static Value changed(Effect effect, Value subject, List<Value> arguments) {
+        return effect == Effect.FITTED
+                ? fit(effect, "addData", subject, arguments)
+                : table(subject, arguments);
+    }
+
+    private static boolean isFunction(ExecutableElement method) {
         String owner = ((TypeElement) method.getEnclosingElement()).getQualifiedName().toString();
-        if (owner.equals("tech.tablesaw.api.Table") && name.equals("create")) {
-            return table(arguments);
-        }
-        if (subject instanceof Value.Columns table) {
-            boolean whole =
-                    owner.matches(".*\\.(Table|Relation|Row|RowIterator|TableSliceGroup)")
-                            || !owner.startsWith("tech.tablesaw.")
-                            || table.byName().size() != 1;
-            if (whole || name.equals("setName")) {
-                return ofTable(name, table, arguments);
+        return owner.startsWith("java.util.function.");
+    }
+
+    /** Whether what a method gives is certainly no number. */
+    private static boolean isWordless(ExecutableElement method) {
+        TypeKind kind = method.getReturnType().getKind();
+        return method.getKind() != ElementKind.CONSTRUCTOR
+                && (kind == TypeKind.VOID
+                        || kind == TypeKind.BOOLEAN
+                        || method.getReturnType().toString().equals("java.lang.String"));
+    }
+
+    /** Rules that may be run by a method that is not known, with what nobody knows. */
+    private static void ran(List<Value> arguments) {
+        for (Value argument : arguments) {
+            if (argument instanceof Value.Rule rule) {
+                rule.of().apply(List.of(new Value.Unknown("what it is given is not known")));
             }
-            return called(method, table.byName().values().iterator().next(), arguments);
         }
-        if (subject instanceof Value.Rule rule) {
+    }
+
+    private static Value value(
+            ExecutableElement method, Effect effect, Value subject, List<Value> arguments) {
+        String name = method.getSimpleName().toString();
+        boolean column = isOfColumn(method) && effect != Effect.ADDED && effect != Effect.CREATED;
+        List<Value> all =
+                Stream.concat(Stream.ofNullable(subject), arguments.stream())
+                        .map(one -> column ? cells(one) : one)
+                        .toList();
+        Value it = all.isEmpty() ? Value.NOTHING : all.get(0);
+        Value last = all.isEmpty() ? Value.NOTHING : all.get(all.size() - 1);
+        return switch (effect) {
+            case SAME -> it;
+            case ONE -> Amount.ONE;
+            case DAYS -> Amount.of(Unit.of("d"));
+            case PERCENT -> Amount.of(Unit.of("%"));
+            case NOTHING -> Value.NOTHING;
+            case JOINED -> Expressions.joined(all.stream().map(Libraries::supplied).toList());
+            case JOINED_VALUES ->
+                    Expressions.joined(
+                            IntStream.range(0, all.size())
+                                    .filter(i -> i % 2 == 1)
+                                    .mapToObj(all::get)
+                                    .toList());
+            case FALLBACK, ADDED -> it.or(last);
+            case REPEATED -> last;
+            case NUMBERED ->
+                    Expressions.joined(all) instanceof Amount amount && !amount.free()
+                            ? amount.plainly()
+                            : Amount.ONE;
+            case COLUMN -> named(it, arguments);
+            case TABLE -> table(new Value.Columns(Map.of()), arguments);
+            case COLUMNS_ADDED -> table(it, arguments);
+            case CREATED -> column(arguments);
+            case BLANK_COLUMN -> column(arguments.subList(0, 1));
+            case NAMED -> it;
+            case CELL_SET, SET_ALL, FILLED -> Value.THING;
+            case OPEN -> new Value.Unknown("what %s gives is not known here".formatted(name));
+            case FIT, FITTED, SECOND, SLOPE, FIRST_SQUARE, SECOND_SQUARE, BOTH ->
+                    fit(effect, name, it, arguments);
+            case MAPPED,
+                    EACH,
+                    WATCHED,
+                    FOLDED,
+                    COLLECTED,
+                    ITERATED,
+                    MADE,
+                    ITSELF,
+                    COUNTED,
+                    TOLD,
+                    RULE,
+                    THEN ->
+                    byRule(effect, name, it, arguments);
+            default -> Functions.of(effect, name, all);
+        };
+    }
+
+    private static boolean isOfColumn(ExecutableElement method) {
+        String owner = ((TypeElement) method.getEnclosingElement()).getQualifiedName().toString();
+        return owner.matches("tech\\.tablesaw\\..*\\.(\\w*Column|NumberMapFunctions|NumberFilters)");
+    }
+
+    /** What a column that stands on its own has in it. */
+    private static Value cells(Value value) {
+        return value instanceof Value.Columns column && column.byName().size() == 1
+                ? column.byName().values().iterator().next()
+                : value;
+    }
+
+    /** What is given in place of something missing, be it by a rule. */
+    private static Value supplied(Value value) {
+        return value instanceof Value.Rule rule ? rule.of().apply(List.of()) : value;
+    }
+
+    /** What a function gives; one of the physics gives what its Javadoc states. */
+    private static Value applied(Value function, String name, List<Value> arguments) {
+        if (function instanceof Value.Rule rule) {
             return rule.of().apply(arguments);
         }
-        if (COUNTS.contains(name) || owner.endsWith("IntStream") && name.startsWith("range")) {
-            return Amount.ONE;
+        if (function instanceof Value.Thing thing && thing.about() != null) {
+            return thing.about();
         }
-        if (subject instanceof Value.Nothing) {
-            return name.startsWith("orElse")
-                    ? arguments.isEmpty() ? subject : arguments.get(0)
-                    : subject;
-        }
-        if (subject == null || subject instanceof Value.Text) {
-            return still(method, name, arguments);
-        }
-        if (RULES.contains(name) && !arguments.isEmpty()) {
-            return arguments.get(arguments.size() - 1) instanceof Value.Rule rule
-                    ? rule.of().apply(List.of(subject))
-                    : subject;
-        }
-        if (subject instanceof Amount amount) {
-            return ofAmount(method, name, amount, arguments);
-        }
-        return ofThing(method, name, subject, arguments);
+        return function instanceof Value.Unknown
+                ? function
+                : new Value.Unknown("the function that %s runs is not known".formatted(name));
     }
 
-    /** Gives the column its name as its unit's place. */
-    private static Value table(List<Value> arguments) {
-        Map<String, Value> columns = new HashMap<>();
-        for (Value argument : arguments) {
-            if (argument instanceof Value.Columns named) {
-                columns.putAll(named.byName());
+    private static Value byRule(Effect effect, String name, Value it, List<Value> arguments) {
+        Value last = arguments.isEmpty() ? Value.THING : arguments.get(arguments.size() - 1);
+        return switch (effect) {
+            case MAPPED, COLLECTED -> applied(arguments.get(0), name, List.of(it));
+            case EACH, WATCHED -> {
+                applied(last, name, List.of(it));
+                yield it;
             }
-        }
-        return new Value.Columns(columns);
+            case FOLDED -> {
+                Value start = arguments.size() > 1 ? arguments.get(0).or(it) : it;
+                yield again(applied(last, name, List.of(start, it)), start, name);
+            }
+            case ITERATED -> again(applied(last, name, List.of(it)), it, name);
+            case MADE -> applied(last, name, List.of());
+            case ITSELF -> rule(values -> values.get(0));
+            case COUNTED -> rule(values -> Amount.ONE);
+            case TOLD -> rule(values -> Value.THING);
+            case RULE -> arguments.get(0);
+            case THEN -> rule(values -> applied(last, name, List.of(applied(it, name, values))));
+            default -> throw new IllegalArgumentException(effect + " has no rule");
+        };
     }
 
-    private static Value ofTable(String name, Value.Columns table, List<Value> arguments) {
-        if (COLUMNS.contains(name)) {
-            return arguments.get(0) instanceof Value.Text text
-                    ? table.byName()
-                            .getOrDefault(
-                                    text.text(),
-                                    new Value.Unknown("column " + text.text() + " has no unit"))
-                    : any(table);
+    private static Value rule(java.util.function.Function<List<Value>, Value> of) {
+        return new Value.Rule(of, null);
+    }
+
+    /** The value of a rule that is fed with its own value, which must not change the unit. */
+    private static Value again(Value after, Value before, String name) {
+        boolean stays =
+                after instanceof Amount one && before instanceof Amount other
+                        ? one.settled().unit().equals(other.settled().unit())
+                        : !(before instanceof Amount) && !(after instanceof Amount);
+        return !stays
+                ? new Value.Unknown("each turn of %s gives another unit".formatted(name))
+                : after instanceof Amount amount ? amount.plainly() : after;
+    }
+
+    private static Value named(Value table, List<Value> arguments) {
+        if (!(table instanceof Value.Columns columns)) {
+            return table instanceof Value.Unknown
+                    ? table
+                    : new Value.Unknown("the columns of a table are not known");
         }
-        if (COUNTS.contains(name)) {
-            return Amount.ONE;
-        }
-        if (name.equals("addColumns")) {
-            Map<String, Value> all = new HashMap<>(table.byName());
-            arguments.forEach(
-                    one -> {
-                        if (one instanceof Value.Columns more) {
-                            all.putAll(more.byName());
-                        }
-                    });
-            return new Value.Columns(all);
-        }
-        if (name.startsWith("isMissing") || name.equals("isEmpty")) {
-            return Value.THING;
-        }
-        if (RULES.contains(name)
-                && !arguments.isEmpty()
-                && arguments.get(0) instanceof Value.Rule rule) {
-            return rule.of().apply(List.of(table));
-        }
-        return table;
+        return arguments.get(0) instanceof Value.Text text
+                ? columns.byName()
+                        .getOrDefault(
+                                text.text(),
+                                new Value.Unknown("column " + text.text() + " has no unit"))
+                : any(columns);
     }
 
     private static Value any(Value.Columns table) {
         Value all = Value.NOTHING;
         try {
             for (Value one : table.byName().values()) {
-                all = one instanceof Amount ? all.or(one) : all;
+                all = one instanceof Value.Thing ? all : all.or(one);
             }
         } catch (Refuted several) {
-            return new Value.Unknown("which column is read is known when it runs only");
+            return new Value.Unknown("which column is read is known only at run time");
         }
         return all;
     }
 
-    private Value still(ExecutableElement method, String name, List<Value> arguments) {
-        if (method.getEnclosingElement().getSimpleName().toString().endsWith("Column")
-                && name.equals("create")
-                && !arguments.isEmpty()
-                && arguments.get(0) instanceof Value.Text title) {
-            Value cells = Expressions.joined(arguments.subList(1, arguments.size()));
-            return new Value.Columns(new HashMap<>(Map.of(title.text(), cells)));
+    private static Value table(Value before, List<Value> arguments) {
+        if (!(before instanceof Value.Columns table)) {
+            return before;
         }
-        if (JOINS.contains(name)) {
-            return Expressions.joined(
-                    arguments.stream()
-                            .map(
-                                    one ->
-                                            one instanceof Value.Rule rule
-                                                            && (name.equals("orElseGet")
-                                                                    || name.equals("or"))
-                                                    ? rule.of().apply(List.of())
-                                                    : one)
-                            .filter(
-                                    one ->
-                                            arguments.size() == 1
-                                                    || !name.equals("nCopies")
-                                                    || one != arguments.get(0))
-                            .toList());
-        }
-        if (method.getEnclosingElement().getSimpleName().contentEquals("StatUtils")
-                && name.matches("percentile|mean|min|max|sum")) {
-            return arguments.get(0);
-        }
-        if (name.equals("parseDouble") || name.equals("nextDouble")) {
-            return Amount.ONE;
-        }
-        return Calls.isNumber(method.getReturnType())
-                ? new Value.Unknown("what %s does to units is not known here".formatted(name))
-                : Expressions.joined(arguments.stream().filter(Amount.class::isInstance).toList())
-                                        instanceof Amount amount
-                                && !name.equals("format")
-                        ? new Value.Thing(amount)
-                        : Value.THING;
-    }
-
-    private Value ofAmount(
-            ExecutableElement method, String name, Amount subject, List<Value> arguments) {
-        String returned = method.getReturnType().toString();
-        if (returned.equals("boolean") || returned.equals("java.lang.String")) {
-            return Value.THING;
-        }
+        Map<String, Value> all = new HashMap<>(table.byName());
         for (Value argument : arguments) {
-            if (argument instanceof Amount other) {
-                switch (name) {
-                    case "multiply":
-                        return subject.times(other);
-                    case "divide":
-                        return subject.over(other);
-                    case "power":
-                        return raised(subject, other);
-                    case "add", "subtract", "orElse":
-                        return subject.plus(other, "stands beside");
-                    default:
-                }
+            if (argument instanceof Value.Columns more) {
+                all.putAll(more.byName());
+            } else if (!(argument instanceof Value.Text)) {
+                all.put(UNNAMED, new Value.Unknown("the name of a column is not known"));
             }
         }
-        if (name.equals("orElse") || name.equals("orElseGet")) {
-            return subject;
-        }
-        return subject;
+        return new Value.Columns(all);
     }
 
-    private static Value raised(Amount base, Amount exponent) {
-        Double power = exponent.factors().size() == 1 ? exponent.factors().get(0) : null;
-        return power == null || power != Math.rint(power)
-                ? new Value.Unknown("the exponent is no whole number that is known here")
-                : base.power(power.intValue());
+    private static Value column(List<Value> arguments) {
+        Value cells = Expressions.joined(arguments.subList(1, arguments.size()));
+        return arguments.get(0) instanceof Value.Text title
+                ? new Value.Columns(Map.of(title.text(), cells))
+                : cells;
     }
 
-    private Value ofThing(
-            ExecutableElement method, String name, Value subject, List<Value> arguments) {
-        Value.Thing thing = (Value.Thing) (subject instanceof Value.Thing ? subject : Value.THING);
-        String returned = method.getReturnType().toString();
-        if (returned.matches("int|long")) {
-            return Amount.ONE;
+    private static Value fit(Effect effect, String name, Value it, List<Value> arguments) {
+        if (effect == Effect.FIT) {
+            return new Value.Columns(Map.of(X, Value.NOTHING, Y, Value.NOTHING));
         }
-        if (returned.equals("boolean") || returned.equals("java.lang.String")) {
-            return Value.THING;
+        if (!(it instanceof Value.Columns points)) {
+            return new Value.Unknown("the points of %s are not known".formatted(name));
         }
-        if (name.equals("orElse") || name.equals("getOrDefault")) {
-            return subject.or(arguments.get(arguments.size() - 1));
-        }
-        if (Calls.isNumber(method.getReturnType())) {
-            return thing.about() != null
-                    ? thing.about()
-                    : new Value.Unknown("what %s does to units is not known here".formatted(name));
-        }
-        return subject;
+        Value x = points.byName().get(X);
+        Value y = points.byName().get(Y);
+        return switch (effect) {
+            case FITTED ->
+                    it.or(new Value.Columns(Map.of(X, arguments.get(0), Y, arguments.get(1))));
+            case SLOPE -> Functions.of(Effect.QUOTIENT, name, List.of(y, x));
+            case FIRST_SQUARE -> Functions.of(Effect.SQUARE, name, List.of(x));
+            case SECOND_SQUARE -> Functions.of(Effect.SQUARE, name, List.of(y));
+            case BOTH -> Functions.of(Effect.PRODUCT, name, List.of(x, y));
+            default -> y;
+        };
     }
 }

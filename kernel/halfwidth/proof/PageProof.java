@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.lang.model.element.Element;
 
 /** Proves the units of one page's statements, in their order. */
 public final class PageProof {
@@ -57,13 +58,11 @@ public final class PageProof {
         TreePath page = new TreePath(new TreePath(unit), unit.getTypeDecls().get(0));
         SourcePositions positions = trees.getSourcePositions();
         Map<Integer, TreePath> members = new HashMap<>();
-        Map<String, TreePath> methods = new HashMap<>();
+        Map<Element, TreePath> methods = new HashMap<>();
         for (Tree member : ((ClassTree) page.getLeaf()).getMembers()) {
             TreePath path = new TreePath(page, member);
-            if (member instanceof MethodTree method) {
-                methods.put(
-                        Calls.key(method.getName().toString(), method.getParameters().size()),
-                        path);
+            if (member instanceof MethodTree) {
+                methods.put(trees.getElement(path), path);
             }
             if (!(member instanceof MethodTree method && method.getReturnType() == null)) {
                 members.put(source.statementAt(positions.getStartPosition(unit, member)), path);

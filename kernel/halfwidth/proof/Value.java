@@ -51,15 +51,18 @@ sealed interface Value
             return this;
         }
         if (this instanceof Amount one && other instanceof Amount two) {
+            if (one.free() && two.free() && !one.factors().equals(two.factors())) {
+                return one.plainly(); // which number it is, is known only at run time
+            }
             return one.free() ? two : two.free() ? one : one.plus(two, "stands beside");
         }
-        if (this instanceof Columns one
-                && other instanceof Columns two
-                && one.byName().keySet().equals(two.byName().keySet())) {
+        if (this instanceof Columns one && other instanceof Columns two) {
             Map<String, Value> both = new HashMap<>(one.byName());
             two.byName().forEach((name, value) -> both.merge(name, value, Value::or));
             return new Columns(both);
         }
-        return this instanceof Amount || !(other instanceof Amount) ? this : other;
+        return this instanceof Amount || other instanceof Amount
+                ? new Unknown("one of its values is no number that is known here")
+                : this;
     }
 }
