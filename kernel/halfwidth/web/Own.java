@@ -21,7 +21,8 @@ final class Own {
                     "parts.js", SCRIPT,
                     "review.js", SCRIPT,
                     "drafts.js", SCRIPT,
-                    "grid.js", SCRIPT);
+                    "grid.js", SCRIPT,
+                    "said.js", SCRIPT);
 
     private Own() {}
 
