@@ -18,17 +18,10 @@ final class Refusals {
                             Entry read = Entry.read(kind, unit, typed);
                             throw new AssertionError(typed + " was read as " + read);
                         });
-        assertShort(typed, refusal.getMessage());
         for (String word : words) {
             assertTrue(
                     refusal.getMessage().contains(word),
                     () -> typed + ": \"" + refusal.getMessage() + "\" does not say " + word);
         }
-    }
-
-    /** What is wrong and what to type is read at a glance: 25 words beside what was typed. */
-    private static void assertShort(String typed, String message) {
-        int words = message.replace(typed.strip(), "").strip().split("\\s+").length;
-        assertTrue(words <= 25, () -> words + " words are too many: " + message);
     }
 }
