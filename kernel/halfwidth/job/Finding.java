@@ -17,4 +17,9 @@ public record Finding(
     public Finding(String name, String value, String unit, String uncertainty, String verdict) {
         this(name, value, unit, uncertainty, verdict, "");
     }
+
+    /** What was found alone, as a record keeps it. */
+    public Finding withoutLook() {
+        return new Finding(name, value, unit, uncertainty, verdict);
+    }
 }
