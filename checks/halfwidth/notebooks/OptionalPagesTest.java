@@ -26,10 +26,12 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /** Every page that says that something may be left blank is done without it. */
+@Tag("long")
 class OptionalPagesTest {
     private static final Pages PAGES = new Pages(Path.of("notebooks"));
     private static final Workshop WORKSHOP = Workshop.withoutSpare(Budget.USUAL);
@@ -103,8 +105,12 @@ class OptionalPagesTest {
     }
 
     private static void isDoneWithout(Page page) {
-        Run example = run(Filled.example(page));
-        Run run = run(without(page, name -> true));
+        Run example;
+        Run run;
+        try (OpenPage open = WORKSHOP.open(Script.of(page))) {
+            example = open.run(Values.of(Filled.example(page)));
+            run = open.run(Values.of(without(page, name -> true)));
+        }
         for (Run.Ran ran : run.steps()) {
             assertTrue(
                     ran.outcome() instanceof Outcome.Done

@@ -37,6 +37,9 @@ final class Effects {
     Set<String> affected(int index) {
         Program.Line line = program.lines().get(index);
         Set<String> names = declared(index);
+        if (!line.name().isEmpty()) {
+            names.add(line.name()); // an assignment goes by the name that it assigns to
+        }
         if (line.statement().check()) {
             return names; // a check looks at the page's values; it has no part in them
         }
@@ -53,11 +56,9 @@ final class Effects {
     /** The names that a statement declares, which are all that is not there if it is left out. */
     Set<String> declared(int index) {
         Program.Line line = program.lines().get(index);
-        Set<String> names = new HashSet<>();
-        if (line.compiled().isEmpty()) {
-            names.addAll(line.names().declared());
-        } else if (!line.name().isEmpty()) {
-            names.add(line.name());
+        Set<String> names = new HashSet<>(line.names().declared());
+        if (line.compiled().isPresent()) {
+            names.retainAll(Set.of(line.name())); // not what is declared within it
         }
         return names;
     }
