@@ -54,7 +54,8 @@ class JournalTest {
                         new Fact.Ran(
                                 VISIT, new Outcome(Outcome.Word.WAITING, List.of("a", "b")), "f00"),
                         new Fact.Found(
-                                VISIT, new Finding("width", "4.08", "\u00b0", "0.01", "met")),
+                                VISIT,
+                                new Finding("width", "4.0812", "\u00b0", "0.01", "met", "4.08")),
                         new Fact.Choice(VISIT, "taken", "pair 2"),
                         new Fact.Recorded(VISIT, "r.html", "abc"),
                         new Fact.Signed(

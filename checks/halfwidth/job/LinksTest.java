@@ -85,12 +85,12 @@ class LinksTest {
     }
 
     @Test
-    void takesEveryDigitAndShowsTen() {
+    void takesEveryDigitAndShowsSix() {
         type(FIRST, "", "0.12345678901234");
         run(FIRST, "");
         var entry = job.filled(SECOND, "").filled().entries().get("taken");
         assertEquals(0.12345678901234 + 0.5, entry.value());
-        assertEquals("0.623456789 \u00b0", entry.understood());
+        assertEquals("0.623457 \u00b0", entry.understood());
     }
 
     @Test

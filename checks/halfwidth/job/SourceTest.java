@@ -45,6 +45,41 @@ class SourceTest {
         assertEquals("0.194 DDM", clearance.understood());
     }
 
+    private static Entry shown(String value, String u, String shown) {
+        Optional<Double> free = Optional.empty();
+        Field field =
+                new Field(
+                        1,
+                        "f",
+                        new Kind.Number(),
+                        "°",
+                        "",
+                        Optional.empty(),
+                        LINK,
+                        free,
+                        free,
+                        "F",
+                        Optional.empty());
+        Finding finding = new Finding("c", value, "°", u, "no limit", shown);
+        return new Source(Optional.empty(), Optional.of(finding), "from a/b").entry(field);
+    }
+
+    @Test
+    void aResultIsShownAsItsPageShowsItAndTakenInFull() {
+        Entry entry = shown("4.080132456789012", "", "4.080");
+        assertEquals("4.08 °", entry.understood());
+        assertEquals(4.080132456789012, entry.value());
+        assertEquals("4.080132456789012 °", entry.typed());
+    }
+
+    @Test
+    void aResultOfAnOlderJournalIsShownAsFarAsItsUncertaintyBears() {
+        assertEquals(
+                "4.08 ° ± 0.012 ° (standard uncertainty)",
+                shown("4.080132456789012", "0.0123456", "").understood());
+        assertEquals("4.08013 °", shown("4.080132456789012", "", "").understood());
+    }
+
     @Test
     void aSizeInDdmRefusesANegativeResult() {
         assertThrows(EntryRefused.class, () -> taken(new Kind.DdmSize(), "DDM", "-0.194", "DDM"));

@@ -207,7 +207,7 @@ class FilledTest {
         assertEquals(30.0, values.get(1).get(0));
         assertEquals(0.0155, (double) values.get(1).get(1), 1e-17);
         Optional<Entry> azimuth = filled.readings().get("sweep").get(0).get(0);
-        assertEquals("28.64788976 ° (0.5 rad typed)", azimuth.orElseThrow().understood());
+        assertEquals("28.65 ° (0.5 rad typed)", azimuth.orElseThrow().understood());
     }
 
     @Test

@@ -1,10 +1,13 @@
 package halfwidth.plot;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tech.tablesaw.api.DoubleColumn;
@@ -129,6 +132,40 @@ class PlotTest {
         assertTrue(message.contains(why), message);
     }
 
+    /** A missing mark at a height would pass for a reading of that height. */
+    @Test
+    void aMissingReadingHasAPlaceAcrossAndNoHeight() {
+        Plot plot =
+                Plot.of("Sweep")
+                        .across("Azimuth", "°")
+                        .points("Tx 1", new double[] {-5, 5}, new double[] {0.2, 0.3})
+                        .missing("Missing, Tx 1", new double[] {-15, MISSING, 8});
+        Layer missing = plot.layers().get(1);
+        assertArrayEquals(new double[] {-15, 8}, missing.across().toArray());
+        assertEquals(0, missing.up().count());
+        assertTrue(
+                plot.description().endsWith("Missing, Tx 1: no reading at -15°; 8°."),
+                plot.description());
+        assertEquals(plot.digest(), plot.missing("Missing, Tx 2", new double[0]).digest());
+        refuses(
+                "must be a finite",
+                () -> plot.missing("m", new double[] {Double.POSITIVE_INFINITY}));
+    }
+
+    @Test
+    void missingReadingsOfOneSeriesStandApartFromThoseOfTheNext() {
+        Rectangle2D grid = new Rectangle2D.Double(10, 20, 300, 200);
+        Line2D lower = new Ticks(0).at(50, grid);
+        Line2D upper = new Ticks(1).at(50, grid);
+        Line2D further = new Ticks(2).at(50, grid);
+        assertEquals(grid.getMaxY(), lower.getY1());
+        assertEquals(grid.getMinY(), upper.getY1());
+        assertTrue(further.getY1() < lower.getY2(), "a row of its own");
+        for (Line2D tick : List.of(lower, upper)) {
+            assertTrue(Math.abs(tick.getY1() - tick.getY2()) < 0.1 * grid.getHeight());
+        }
+    }
+
     @Test
     void plotsThatLookTheSameHaveOneDigestAndOthersNot() {
         double[] xs = {0, 1, 2};
@@ -143,6 +180,8 @@ class PlotTest {
                         Plot.of("A").line("q", xs, xs),
                         Plot.of("A").line("p", xs, new double[] {0, 1, 2.0000001}),
                         Plot.of("A").line("p", xs, new double[] {0, 1, Double.NaN}),
+                        Plot.of("A").missing("p", xs),
+                        Plot.of("A").missing("p", new double[] {0, 1}),
                         Plot.of("A").level("l", 1),
                         Plot.of("A").mark("l", 1),
                         Plot.of("A").atLeast("l", 0, 1, 2),

@@ -59,6 +59,12 @@ class DdmEntryTest {
                 "0; 0 DDM (0.0 µA)",
                 "0 in the 90; 0 DDM (0.0 µA)",
                 "31 ‰; 0.031 DDM, 150 Hz (30.0 µA)",
+                // 163 µA are 163/150 · 0.155 = 0.168433… DDM.
+                "163 µA; 0.1684 DDM, 150 Hz (163.0 µA)",
+                "-163 µA; -0.1684 DDM, 90 Hz (-163.0 µA)",
+                "163.5 µA in the 90; -0.16895 DDM, 90 Hz (-163.5 µA)",
+                "7 µA; 0.0072 DDM, 150 Hz (7.0 µA)",
+                "0.0123456789; 0.0123456789 DDM, 150 Hz (11.9 µA)",
             })
     void saysRatioToneAndCurrent(String typed, String understood) {
         assertEquals(understood, Entry.read(DDM, "DDM", typed).understood());
@@ -67,7 +73,7 @@ class DdmEntryTest {
     @ParameterizedTest
     @ValueSource(strings = {"155", "-155", "2", "1", "1.5"})
     void refusesAPlainNumberThatMayBeARatioOrThousandths(String typed) {
-        assertRefused(DDM, "DDM", typed, "may be thousandths", "155 in the 150", "-155 ‰", "µA");
+        assertRefused(DDM, "DDM", typed, "may be thousandths", " in the 90", "or " + typed + " µA");
     }
 
     @ParameterizedTest
@@ -91,7 +97,7 @@ class DdmEntryTest {
     @ParameterizedTest
     @ValueSource(strings = {"155 in the 120", "155 in the 15", "155 in 9", "155 in the 1.50"})
     void refusesAnotherTone(String typed) {
-        assertRefused(DDM, "DDM", typed, "must be 150 or 90 [Hz]", "155 in the 150");
+        assertRefused(DDM, "DDM", typed, "must be 150 or 90 [Hz]", "155 in the 90");
     }
 
     @ParameterizedTest

@@ -31,6 +31,7 @@ class DdmSizeEntryTest {
                 "1 thousandth; 0.001; 0.001 DDM (1 thousandth typed)",
                 "0.1 %; 0.001; 0.001 DDM (0.1 % typed)",
                 "3 µA; 0.0031; 0.0031 DDM (3 µA typed)",
+                "7 µA; 0.0072333333333333333; 0.0072 DDM (7 µA typed)",
                 "3 uA; 0.0031; 0.0031 DDM (3 uA typed)",
             })
     void isUnderstoodAndShownWithoutATone(String typed, double value, String understood) {

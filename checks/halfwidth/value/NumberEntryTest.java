@@ -107,7 +107,24 @@ class NumberEntryTest {
                 () -> assertUnderstood("in", "4 1/16", "4.0625 in"),
                 () -> assertUnderstood("in", " 4.50 ", "4.5 in"),
                 // 103.2/25.4 = 4.0629921259842…
-                () -> assertUnderstood("in", "103.2 mm", "4.062992126 in (103.2 mm typed)"),
+                () -> assertUnderstood("in", "103.2 mm", "4.063 in (103.2 mm typed)"),
+                // 103.3/25.4 = 4.0669…: a step of the tape is told from the next.
+                () -> assertUnderstood("in", "103.3 mm", "4.0669 in (103.3 mm typed)"),
+                () -> assertUnderstood("in", "1 m", "39.37 in (1 m typed)"),
+                () -> assertUnderstood("m", "1017 ft", "309.98 m (1017 ft typed)"),
+                () -> assertUnderstood("m", "1/64 in", "0.0003969 m (1/64 in typed)"),
+                () -> assertUnderstood("in", "1/64", "0.015625 in"),
+                () -> assertUnderstood("in", "1/3", "0.3333 in"),
+                () ->
+                        assertUnderstood(
+                                "Hz", "110.30 MHz", "110\u202f300\u202f000 Hz (110.30 MHz typed)"),
+                () ->
+                        assertUnderstood(
+                                "Hz",
+                                "110.123456 MHz",
+                                "110\u202f123\u202f456 Hz (110.123456 MHz typed)"),
+                () -> assertUnderstood("°/in", "157.1 °/m", "3.9903 °/in (157.1 °/m typed)"),
+                () -> assertUnderstood("K", "20.05 °C", "293.2 K (20.05 °C typed)"),
                 () -> assertUnderstood("in", "1'  2\"", "14 in (1' 2\" typed)"),
                 () -> assertUnderstood("1", "12 %", "0.12 (12 % typed)"),
                 () -> assertUnderstood("1", "0,155", "0.155"),
@@ -217,7 +234,7 @@ class NumberEntryTest {
         try {
             for (String tag : new String[] {"de-DE", "ar-EG", "tr-TR", "hi-IN-u-nu-deva"}) {
                 Locale.setDefault(Locale.forLanguageTag(tag));
-                assertUnderstood("in", "103.2 mm", "4.062992126 in (103.2 mm typed)");
+                assertUnderstood("in", "103.2 mm", "4.063 in (103.2 mm typed)");
                 assertEquals(
                         "0.155 DDM, 150 Hz (150.0 µA)",
                         Entry.read(new Kind.Ddm(), "DDM", "155 IN the 150").understood());

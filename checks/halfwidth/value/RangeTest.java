@@ -44,7 +44,7 @@ class RangeTest {
         // 1 m = 39.37007874… in
         Range far = new Range(Optional.of(40.0), Optional.empty(), "in");
         assertEquals(
-                "39.37007874 in (1 m typed) must be at least 40 in",
+                "39.37 in (1 m typed) must be at least 40 in",
                 assertThrows(EntryRefused.class, () -> far.check(inches("1 m"))).getMessage());
         least.check(inches("12"));
     }
@@ -70,7 +70,7 @@ class RangeTest {
     void namesTheUnitsInWhichAPlainNumberWouldFit(
             String unit, double least, double most, String typed, String advice) {
         String words = refused(unit, least, most, typed);
-        assertTrue(words.endsWith("; if another unit was meant, type it: " + advice), words);
+        assertTrue(words.endsWith("; if another unit is meant, type " + advice), words);
     }
 
     @ParameterizedTest

@@ -160,14 +160,72 @@ class FillInTest {
         served.fill("transmit/feed-trim", "mended");
         focus(1, "offset 1");
         type("oops", Keys.TAB);
-        Browser.untilShown("[data-cell=phasing]", "Row 1, offset 1: ");
+        Browser.untilShown("tr.why", "offset 1: ");
         type("-8", Keys.TAB);
         Browser.untilShown("#count-phasing", "1 row");
-        Browser.untilShown("[data-cell=phasing]", "Row 1, offset 1: ");
+        Browser.untilShown("tr.why", "offset 1: ");
+        Browser.untilShown("[data-cell=phasing]", "1 entry is refused.");
         Browser.find("[data-load=phasing]").sendKeys(file.toString());
         Browser.untilShown("#count-phasing", "1 row, none missing.");
         assertEquals("-4.5", cell(1, "offset 1"));
         assertEquals("", Browser.text("[data-cell=phasing]"));
+        assertEquals(0L, Browser.run("return document.querySelectorAll('tr.why').length"));
+    }
+
+    @Test
+    void whatIsRefusedOfABlockSaysWhyBelowItsOwnRow() {
+        served.fill("sweep/ground-check", "refused block");
+        focus(1, "azimuth");
+        paste(
+                "-35\t254\t257 in the 90\n-25\t211 in the 90\t213 in the 90\n-20\t244\t246 in the 90\n");
+        Browser.untilShown("[data-cell=sweep]", "2 entries are refused.");
+        assertEquals(
+                "transmitter 1: 254 may be thousandths or µA; type 254 in the 150, 254 in the 90"
+                        + " or 254 µA",
+                below(1));
+        assertEquals("", below(2));
+        assertTrue(below(3).startsWith("transmitter 1: 244 may be"), below(3));
+        // Rows are counted, entered and walked through as if nothing stood between them.
+        focus(1, "transmitter 1");
+        type(Keys.chord(Keys.CONTROL, "a"), "254 in the 90", Keys.ENTER);
+        assertEquals("sweep, row 2, transmitter 1", focused());
+        Browser.until("document.querySelectorAll('tr.why').length === 1");
+        assertEquals("", below(1));
+        assertEquals("211 in the 90", cell(2, "transmitter 1"));
+    }
+
+    /** What is said between a row and the next one. */
+    private static String below(int row) {
+        return String.valueOf(
+                Browser.run(
+                        "const row = document.querySelector(`[data-row='${arguments[0]}']`)"
+                                + ".closest('tr').nextElementSibling;"
+                                + "return row?.matches('.why') ? row.innerText.trim() : ''",
+                        row));
+    }
+
+    @Test
+    void aQuestionAboutTakingBackGoesWhenSomethingElseIsEntered() {
+        served.fill("sweep/ground-check", "question");
+        focus(1, "azimuth");
+        paste("-35\t254 in the 90\t257 in the 90\n");
+        Browser.untilShown("#count-sweep", "1 row, none missing.");
+        Browser.find("[data-do=undo]").click();
+        Browser.untilShown("#notice", "Take back");
+        Browser.find("#f-markDistance").sendKeys("300", Keys.TAB);
+        Browser.until("document.querySelector('#f-markDistance').dataset.seen === '300'");
+        assertEquals("", Browser.text("#notice"));
+        // What another window enters makes it stale as well.
+        focus(2, "azimuth");
+        paste("-30\t211 in the 90\t213 in the 90\n");
+        Browser.untilShown("#count-sweep", "2 rows, none missing.");
+        Browser.find("[data-do=undo]").click();
+        Browser.untilShown("#notice", "Take back");
+        Browser.run(
+                "return fetch('/enter/sweep/ground-check?visit=question', {method: 'POST',"
+                        + " body: new URLSearchParams({name: 'category', row: 0, column: '',"
+                        + " typed: 'I', seen: ''})}).then((r) => r.status)");
+        Browser.until("document.querySelector('#notice').textContent === ''");
     }
 
     @Test
@@ -175,7 +233,7 @@ class FillInTest {
         served.fill("sweep/ground-check", "reasons");
         focus(1, "azimuth");
         paste("-35\t254 in the 90\t257 in the 90\n-25\tunder water\t\n");
-        Browser.untilShown("[data-cell=sweep]", "or another in parentheses");
+        Browser.untilShown("tr.why", "or as in (under water)");
         focus(2, "transmitter 1");
         type(Keys.chord(Keys.CONTROL, "a"), "(under water, 2 ft)", Keys.TAB);
         Browser.until(
@@ -238,7 +296,7 @@ class FillInTest {
         // As a spreadsheet copies it: tabs, a mark without readings, one whose tone side is
         // missing.
         paste("-35\t254 in the 90\t257 in the 90\n-25\t\t\n-20\t0.244\t246 in the 90\n");
-        Browser.untilShown("#count-sweep", "3 rows, 5 readings missing.");
+        Browser.untilShown("#count-sweep", "3 rows, 2 readings missing.");
         assertEquals("", cell(2, "transmitter 1"));
         assertEquals("246 in the 90", cell(3, "transmitter 2"));
         focus(2, "transmitter 1");
@@ -246,6 +304,7 @@ class FillInTest {
         Browser.until(
                 "document.querySelector('[data-row=\"2\"][placeholder=\"lost mark\"]')!==null");
         assertTrue(journal().contains("lost mark"), journal());
+        Browser.untilShown("#count-sweep", "3 rows, 1 reading missing, 1 blank with a reason.");
         // A column alone, with a blank line for the mark that cannot be read.
         focus(1, "reference");
         paste("254 in the 90\n\n244 in the 90\n\n267 in the 90\n");

@@ -29,6 +29,9 @@ final class Faults {
                     + held.lines().stream().map(String::valueOf).collect(Collectors.joining(", "))
                     + ".";
         }
+        if (outcome instanceof Outcome.Skipped skipped) {
+            return "Not filled in: optional (" + String.join(", ", skipped.names()) + ").";
+        }
         return outcome instanceof Outcome.Waiting waiting
                 ? "Waiting for " + String.join(", ", waiting.names()) + "."
                 : "It ran.";

@@ -11,10 +11,22 @@ import java.util.TreeSet;
 
 /** Which names have no value so far in a run, and why. */
 final class Availability {
-    /** Why names have no value: inputs not filled in (by their order on the page), steps failed. */
-    private record Cause(SortedSet<Integer> inputs, SortedSet<Integer> failedLines) {
+    /**
+     * Why names have no value: inputs not filled in (by their order on the page), of these the
+     * optional ones apart, and steps failed.
+     */
+    private record Cause(
+            SortedSet<Integer> inputs,
+            SortedSet<Integer> optional,
+            SortedSet<Integer> failedLines) {
         Cause() {
-            this(new TreeSet<>(), new TreeSet<>());
+            this(new TreeSet<>(), new TreeSet<>(), new TreeSet<>());
+        }
+
+        void add(Cause other) {
+            inputs.addAll(other.inputs);
+            optional.addAll(other.optional);
+            failedLines.addAll(other.failedLines);
         }
     }
 
@@ -30,6 +42,11 @@ final class Availability {
         cause(lines.get(index).name()).inputs().add(index);
     }
 
+    /** Notes that an input that may be left blank is. */
+    void leftBlank(int index) {
+        cause(lines.get(index).name()).optional().add(index);
+    }
+
     /** Notes that a failed step leaves these names without a dependable value. */
     void failed(int line, Collection<String> names) {
         names.forEach(name -> cause(name).failedLines().add(line));
@@ -40,11 +57,7 @@ final class Availability {
         for (String need : needs) {
             Cause why = causes.get(need);
             if (why != null) {
-                for (String name : names) {
-                    Cause mine = cause(name);
-                    mine.inputs().addAll(why.inputs());
-                    mine.failedLines().addAll(why.failedLines());
-                }
+                names.forEach(name -> cause(name).add(why));
             }
         }
     }
@@ -59,19 +72,22 @@ final class Availability {
         for (String need : needs) {
             Cause why = causes.get(need);
             if (why != null) {
-                all.inputs().addAll(why.inputs());
-                all.failedLines().addAll(why.failedLines());
+                all.add(why);
             }
         }
         if (!all.failedLines().isEmpty()) {
             return Optional.of(new Outcome.Held(List.copyOf(all.failedLines())));
         }
         if (!all.inputs().isEmpty()) {
-            return Optional.of(
-                    new Outcome.Waiting(
-                            all.inputs().stream().map(i -> lines.get(i).name()).toList()));
+            return Optional.of(new Outcome.Waiting(names(all.inputs())));
         }
-        return Optional.empty();
+        return all.optional().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Outcome.Skipped(names(all.optional())));
+    }
+
+    private List<String> names(SortedSet<Integer> inputs) {
+        return inputs.stream().map(index -> lines.get(index).name()).toList();
     }
 
     private Cause cause(String name) {

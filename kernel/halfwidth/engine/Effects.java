@@ -36,11 +36,9 @@ final class Effects {
     /** The names that have no dependable value where a statement did not run to its end. */
     Set<String> affected(int index) {
         Program.Line line = program.lines().get(index);
-        Set<String> names = new HashSet<>();
-        if (line.compiled().isEmpty()) {
-            names.addAll(line.names().declared());
-        } else if (!line.name().isEmpty()) {
-            names.add(line.name());
+        Set<String> names = declared(index);
+        if (!line.name().isEmpty()) {
+            names.add(line.name()); // an assignment goes by the name that it assigns to
         }
         if (line.statement().check()) {
             return names; // a check looks at the page's values; it has no part in them
@@ -51,6 +49,16 @@ final class Effects {
             if (declaration != null && (assigned || declaration.changeable())) {
                 names.add(name);
             }
+        }
+        return names;
+    }
+
+    /** The names that a statement declares, which are all that is not there if it is left out. */
+    Set<String> declared(int index) {
+        Program.Line line = program.lines().get(index);
+        Set<String> names = new HashSet<>(line.names().declared());
+        if (line.compiled().isPresent()) {
+            names.retainAll(Set.of(line.name())); // not what is declared within it
         }
         return names;
     }

@@ -59,7 +59,11 @@ final class PageRun {
             at.accept(i);
             boolean missing = line.statement().hidden() && !given.given().containsKey(line.name());
             if (missing) {
-                available.missing(i);
+                if (given.optional().contains(line.name())) {
+                    available.leftBlank(i);
+                } else {
+                    available.missing(i);
+                }
                 continue;
             }
             Outcome outcome = outcome(i, Optional.ofNullable(go.barred().get(i)), capture);
@@ -75,7 +79,11 @@ final class PageRun {
         Program.Line line = program.lines().get(index);
         Optional<Outcome> obstacle = available.obstacle(effects.needs(index));
         if (obstacle.isPresent()) {
-            available.passOn(effects.needs(index), effects.affected(index));
+            boolean leftOut = obstacle.get() instanceof Outcome.Skipped;
+            available.passOn(
+                    effects.needs(index),
+                    // What it would have changed stays as it was: it was not wanted.
+                    leftOut ? effects.declared(index) : effects.affected(index));
             return obstacle.get();
         }
         Outcome outcome =

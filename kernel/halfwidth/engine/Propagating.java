@@ -81,8 +81,7 @@ final class Propagating {
     /** Never with the page's checks, which hold for the worked example's own values alone. */
     private Run run(Values values, boolean workings) {
         return replays.run(
-                new Message.Go(new Values(values.given(), false), ask.barred(), workings),
-                !workings);
+                new Message.Go(values.withoutChecks(), ask.barred(), workings), !workings);
     }
 
     private void move(int input) {

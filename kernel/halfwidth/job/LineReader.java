@@ -79,7 +79,13 @@ final class LineReader {
             case "result" ->
                     new Fact.Found(
                             of,
-                            new Finding(name, understood, cells.get(12), cells.get(13), remark));
+                            new Finding(
+                                    name,
+                                    understood,
+                                    cells.get(12),
+                                    cells.get(13),
+                                    remark,
+                                    plain(cells.get(10))));
             case "run" -> new Fact.Ran(of, Outcome.read(name), understood);
             case "undo" -> new Fact.Undo(of, Long.parseLong(name));
             case "source" -> new Fact.Choice(of, name, understood);

@@ -69,7 +69,7 @@ final class LineText {
                     is.name(),
                     "",
                     "",
-                    "",
+                    is.shown(),
                     is.value(),
                     is.unit(),
                     is.uncertainty(),

@@ -7,6 +7,7 @@ import halfwidth.value.EntryRefused;
 import halfwidth.value.Kind;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Optional;
 
 /**
@@ -17,7 +18,10 @@ import java.util.Optional;
  * @param words where it came from and when, or why there is nothing to take
  */
 public record Source(Optional<Visit> visit, Optional<Finding> finding, String words) {
-    private static final MathContext READABLE = new MathContext(10);
+    private static final MathContext READABLE = new MathContext(6);
+
+    /** Digits of an uncertainty: JCGM 100:2008, 7.2.6, allows two at most. */
+    private static final MathContext OF_UNCERTAINTY = new MathContext(2);
 
     /**
      * The value as the field reads it, without loss.
@@ -31,17 +35,30 @@ public record Source(Optional<Visit> visit, Optional<Finding> finding, String wo
             return field.read(taken.value());
         }
         String typed = measured(taken.value(), taken.uncertainty(), taken.unit());
-        String shown = measured(brief(taken.value()), brief(taken.uncertainty()), taken.unit());
+        String uncertainty = rounded(taken.uncertainty(), OF_UNCERTAINTY);
+        String shown = measured(shown(taken, uncertainty), uncertainty, taken.unit());
         Entry exact = field.read(typed);
         String understood =
                 field.completed(Entry.read(field.kind(), field.unit(), shown)).understood();
         return new Entry(typed, exact.value(), understood, exact.uncertainty());
     }
 
-    private static String brief(String number) {
+    /** As its page shows it; else as far as its uncertainty bears, or to six digits. */
+    private static String shown(Finding taken, String uncertainty) {
+        if (!taken.shown().isEmpty()) {
+            return taken.shown();
+        }
+        if (uncertainty.isEmpty() || new BigDecimal(uncertainty).signum() == 0) {
+            return rounded(taken.value(), READABLE);
+        }
+        int places = Math.max(0, new BigDecimal(uncertainty).scale());
+        return new BigDecimal(taken.value()).setScale(places, RoundingMode.HALF_UP).toPlainString();
+    }
+
+    private static String rounded(String number, MathContext digits) {
         return number.isEmpty()
                 ? ""
-                : Decimal.print(new BigDecimal(number).round(READABLE).doubleValue());
+                : Decimal.print(new BigDecimal(number).round(digits).doubleValue());
     }
 
     /** As one would type it; an uncertainty of nothing is none that a field accepts. */

@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 
 /** Reads each fenced block by what its info string says. */
 final class BlockReader {
-    private static final Pattern READINGS = Pattern.compile("csv readings (\\S+)( gathered)?");
+    private static final Pattern READINGS =
+            Pattern.compile("csv readings (\\S+)( gathered)?( optional)?");
     private static final String EXPECTED =
             "expected csv inputs, csv readings NAME, java, java check or csv results";
 
@@ -59,7 +60,7 @@ final class BlockReader {
         if (readings.matches()) {
             Part.Readings table =
                     new ReadingsBlock(problems, variables).read(fence, readings.group(1));
-            return readings.group(2) == null ? table : table.gatheringVisits();
+            return table.of(readings.group(2) != null, readings.group(3) != null);
         }
         return switch (fence.info()) {
             case "java" -> new Part.Steps(fence.start(), fence.content());

@@ -14,7 +14,9 @@ import java.util.regex.Pattern;
 record ColumnHeading(String name, Optional<String> bracket) {
     static final String EXPECTED =
             " is no heading; expected a name with its unit, as in near [DDM], step [DDM size], a [°], on [date],"
-                    + " points [count], mark [text]";
+                    + " points [count], mark [text], and behind it optional, as in near [DDM optional]";
+
+    private static final String OPTIONAL = "optional";
 
     /** Neither separators of CSV files nor brackets can be part of a name. */
     private static final Pattern HEADING =
@@ -34,6 +36,16 @@ record ColumnHeading(String name, Optional<String> bracket) {
             return Optional.empty();
         }
         String inBracket = bracket.orElse("text");
+        boolean optional = inBracket.equals(OPTIONAL) || inBracket.endsWith(" " + OPTIONAL);
+        if (!optional) {
+            return column(inBracket);
+        }
+        String kind = inBracket.substring(0, inBracket.length() - OPTIONAL.length()).strip();
+        return column(kind.isEmpty() ? "text" : kind)
+                .map(column -> new Column(name, column.kind(), column.unit(), true));
+    }
+
+    private Optional<Column> column(String inBracket) {
         if (inBracket.equals("DDM")) {
             return Optional.of(new Column(name, new Kind.Ddm(), inBracket));
         }

@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param label what a technician reads beside the field
  * @param uncertainty the standard uncertainty that whatever is typed has, by the instrument or
  *     source that the page prescribes, in {@code unit}; one that is typed goes first
+ * @param optional whether it may be left blank: what needs it is then left out, not waited for
  */
 public record Field(
         int line,
@@ -35,7 +36,36 @@ public record Field(
         Optional<Double> least,
         Optional<Double> most,
         String label,
-        Optional<Double> uncertainty) {
+        Optional<Double> uncertainty,
+        boolean optional) {
+
+    /** A field that has to be filled in. */
+    public Field(
+            int line,
+            String name,
+            Kind kind,
+            String unit,
+            String example,
+            Optional<String> standing,
+            Optional<String> from,
+            Optional<Double> least,
+            Optional<Double> most,
+            String label,
+            Optional<Double> uncertainty) {
+        this(
+                line,
+                name,
+                kind,
+                unit,
+                example,
+                standing,
+                from,
+                least,
+                most,
+                label,
+                uncertainty,
+                false);
+    }
 
     /**
      * Reads what a person typed into this field.

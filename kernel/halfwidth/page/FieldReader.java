@@ -55,7 +55,18 @@ final class FieldReader {
                 least,
                 most,
                 line.get("label"),
-                uncertainty(kind, unit));
+                uncertainty(kind, unit),
+                optional());
+    }
+
+    private boolean optional() {
+        Optional<String> cell = line.find("optional");
+        if (cell.isPresent() && !cell.get().equals("yes")) {
+            wrong("optional " + cell.get() + " is not known; expected yes, or nothing");
+        } else if (cell.isPresent() && line.find("default").isPresent()) {
+            wrong("default leaves nothing optional; expected one of the two");
+        }
+        return cell.isPresent();
     }
 
     private void wrong(String message) {

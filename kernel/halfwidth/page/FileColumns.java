@@ -55,7 +55,7 @@ record FileColumns(List<Integer> places, List<String> units, int width, List<Str
     private static String unit(Column column, ColumnHeading heading, List<String> problems) {
         String stated = heading.bracket().orElse("");
         boolean plain = stated.isEmpty() || stated.equals("1") && column.unit().equals("1");
-        boolean same = plain || heading.column().filter(column::equals).isPresent();
+        boolean same = plain || heading.column().filter(column::takesTheSame).isPresent();
         if (same) {
             return "";
         }

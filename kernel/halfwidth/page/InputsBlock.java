@@ -16,7 +16,8 @@ final class InputsBlock {
                     "from",
                     "least",
                     "most",
-                    "uncertainty");
+                    "uncertainty",
+                    "optional");
     private static final int REQUIRED = 5;
 
     private final Problems problems;

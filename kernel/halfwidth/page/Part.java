@@ -22,30 +22,34 @@ public sealed interface Part {
     }
 
     /**
-     * A {@code csv readings NAME} or {@code csv readings NAME gathered} block.
+     * A {@code csv readings NAME} block, behind whose name {@code gathered} and {@code optional}
+     * may stand.
      *
      * @param example the worked example's rows, each as long as {@code columns}; blank is missing
      * @param gathered whether, in a job, the rows of earlier visits of the page stand above its own
+     * @param optional whether it may be left without rows: what needs it is then left out
      */
     record Readings(
             int line,
             String name,
             List<Column> columns,
             List<List<String>> example,
-            boolean gathered)
+            boolean gathered,
+            boolean optional)
             implements Part {
         public Readings {
             columns = List.copyOf(columns);
             example = example.stream().map(List::copyOf).toList();
         }
 
-        /** A table that holds its own rows only. */
+        /** A table that holds its own rows only and has to be filled in. */
         public Readings(int line, String name, List<Column> columns, List<List<String>> example) {
-            this(line, name, columns, example, false);
+            this(line, name, columns, example, false, false);
         }
 
-        Readings gatheringVisits() {
-            return new Readings(line, name, columns, example, true);
+        /** The same table, gathering earlier visits or not, optional or not. */
+        Readings of(boolean gathers, boolean mayBeLeft) {
+            return new Readings(line, name, columns, example, gathers, mayBeLeft);
         }
     }
 

@@ -15,7 +15,8 @@ import java.util.Optional;
  * @param label what a technician reads beside it
  * @param group the heading that it stands under, from the nearest row above that has a label alone;
  *     "" if there is none
- * @param shown when it is shown, if it goes with an action; always, if empty
+ * @param shown when it is shown, if it goes with an action or rests on something optional; always,
+ *     if empty
  */
 public record Result(
         int line,

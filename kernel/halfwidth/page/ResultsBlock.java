@@ -50,7 +50,8 @@ final class ResultsBlock {
         Set<String> all = results.stream().map(Result::name).collect(Collectors.toSet());
         for (Result result : results) {
             result.shown()
-                    .map(ShownWhen::action)
+                    .filter(shown -> shown.variable().isEmpty())
+                    .map(ShownWhen::name)
                     .filter(action -> !all.contains(action) || action.equals(result.name()))
                     .ifPresent(
                             action ->

@@ -1,5 +1,6 @@
 package halfwidth.plot;
 
+import java.util.List;
 import java.util.stream.DoubleStream;
 
 /** One thing on a plot. NaN in what it spans is to be ignored. */
@@ -27,6 +28,24 @@ sealed interface Layer {
         @Override
         public DoubleStream up() {
             return DoubleStream.of(trace.ys());
+        }
+    }
+
+    /** Places where something should have been read and was not. */
+    record Missing(String name, List<Double> at) implements Layer {
+        public Missing {
+            at = List.copyOf(at);
+        }
+
+        @Override
+        public DoubleStream across() {
+            return at.stream().mapToDouble(Double::doubleValue);
+        }
+
+        /** None: it stands at the edge of the picture, wherever that is. */
+        @Override
+        public DoubleStream up() {
+            return DoubleStream.empty();
         }
     }
 

@@ -16,6 +16,7 @@ final class Notes {
     private final Plot plot;
     private final XYChart chart;
     private final Rectangle2D inside;
+    private final List<Layer.Missing> missing;
 
     Notes(Plot plot, Frame frame, Frame.Spans spans) {
         this.plot = plot;
@@ -25,6 +26,11 @@ final class Notes {
         double right = x(spans.across().high());
         double bottom = y(spans.up().low());
         this.inside = new Rectangle2D.Double(left, top, right - left, bottom - top);
+        this.missing =
+                plot.layers().stream()
+                        .filter(Layer.Missing.class::isInstance)
+                        .map(Layer.Missing.class::cast)
+                        .toList();
     }
 
     private double x(double value) {
@@ -38,6 +44,10 @@ final class Notes {
     void write(Graphics2D g) {
         if (!plot.hasReadings()) {
             sayNothingIsThere(g);
+        }
+        for (int i = 0; i < missing.size(); i++) {
+            Ticks ticks = new Ticks(i);
+            missing.get(i).across().forEach(at -> ticks.draw(g, x(at), inside));
         }
         Labels labels = new Labels(inside, data());
         for (Layer layer : plot.layers()) {
@@ -142,6 +152,10 @@ final class Notes {
             } else if (layer instanceof Layer.Line line) {
                 addLine(places, line.trace());
             }
+        }
+        for (int i = 0; i < missing.size(); i++) {
+            Ticks ticks = new Ticks(i);
+            missing.get(i).across().forEach(at -> places.add(ticks.at(x(at), inside).getP2()));
         }
         return places;
     }

@@ -14,12 +14,14 @@ final class Picture {
     private final List<Layer.Points> points;
     private final List<Layer.Line> lines;
     private final List<Layer.Band> bands;
+    private final List<Layer.Missing> missing;
 
     Picture(Plot plot) {
         this.plot = plot;
         this.points = all(Layer.Points.class).toList();
         this.lines = all(Layer.Line.class).toList();
         this.bands = all(Layer.Band.class).toList();
+        this.missing = all(Layer.Missing.class).toList();
     }
 
     private <T extends Layer> Stream<T> all(Class<T> kind) {
@@ -31,6 +33,9 @@ final class Picture {
         Stream.Builder<Item> items = Stream.builder();
         for (int i = 0; i < points.size(); i++) {
             items.add(new Item(points.get(i).name(), 16, pointSample(i)));
+        }
+        for (int i = 0; i < missing.size(); i++) {
+            items.add(new Item(missing.get(i).name(), 28, new Ticks(i).sample()));
         }
         for (int i = 0; i < lines.size(); i++) {
             items.add(new Item(lines.get(i).name(), 40, lineSample(i)));

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.DoubleStream;
@@ -62,6 +63,24 @@ public final class Plot {
     /** Adds separate marks from two columns of a table. */
     public Plot points(String name, NumericColumn<?> xs, NumericColumn<?> ys) {
         return points(name, xs.asDoubleArray(), ys.asDoubleArray());
+    }
+
+    /**
+     * Adds the places of missing readings, as ticks at the edge of the picture, where no reading
+     * can be: those of the first series named at the lower edge, of the second at the upper one,
+     * and so on further in. Without any place it adds nothing.
+     *
+     * @param at places across; NaN is ignored
+     * @throws IllegalArgumentException if a place is infinite
+     */
+    public Plot missing(String name, double[] at) {
+        List<Double> known =
+                Arrays.stream(at)
+                        .filter(place -> !Double.isNaN(place))
+                        .map(place -> finite(name, place))
+                        .boxed()
+                        .toList();
+        return known.isEmpty() ? this : with(new Layer.Missing(name, known));
     }
 
     /**

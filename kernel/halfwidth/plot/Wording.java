@@ -25,6 +25,11 @@ record Wording(Axis across, Axis up) {
         if (layer instanceof Layer.Points points) {
             return "Points %s: %s".formatted(points.name(), points(points.trace()));
         }
+        if (layer instanceof Layer.Missing missing) {
+            String places =
+                    missing.across().mapToObj(across::words).collect(Collectors.joining("; "));
+            return "%s: no reading at %s.".formatted(missing.name(), places);
+        }
         if (layer instanceof Layer.Line line) {
             return "Line %s: %s".formatted(line.name(), line(line.trace()));
         }

@@ -30,7 +30,8 @@ public final class Findings {
                 answer.number().map(Decimal::print).orElse(words),
                 answer.number().isPresent() ? answer.result().unit() : "",
                 answer.uncertainty().map(Decimal::print).orElse(""),
-                answer.ruling().words());
+                answer.ruling().words(),
+                answer.number().isPresent() ? answer.shownValue() : "");
     }
 
     /** What came of the whole page. */

@@ -111,7 +111,7 @@ public record Verification(
 
     private static Map<String, Finding> byName(List<Finding> findings) {
         Map<String, Finding> byName = new LinkedHashMap<>();
-        findings.forEach(finding -> byName.put(finding.name(), finding));
+        findings.forEach(finding -> byName.put(finding.name(), finding.withoutLook()));
         return byName;
     }
 

@@ -23,6 +23,14 @@ public sealed interface Outcome extends Serializable {
     record Waiting(List<String> names) implements Outcome {}
 
     /**
+     * It did not run, since it needs, itself or through earlier steps, optional inputs or readings
+     * that are left blank, and nothing else is missing.
+     *
+     * @param names their names, in the order of the page
+     */
+    record Skipped(List<String> names) implements Outcome {}
+
+    /**
      * It did not run, since earlier steps that it needs failed.
      *
      * @param lines where those steps start

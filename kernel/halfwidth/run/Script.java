@@ -68,12 +68,19 @@ public record Script(List<Piece> pieces, List<String> wanted, Map<String, List<S
         return new Variable(table.line(), table.name(), TABLE, units);
     }
 
-    /** The results and the variables that their limits and uncertainties name. */
+    /** The results and the variables that they name. */
     private static List<String> wanted(Page page) {
-        return page.results().stream().flatMap(Script::wanted).distinct().toList();
+        Stream<String> conditions =
+                page.results().stream()
+                        .flatMap(result -> result.shown().stream())
+                        .flatMap(shown -> shown.variable().stream());
+        return Stream.concat(page.results().stream().flatMap(Script::measured), conditions)
+                .distinct()
+                .toList();
     }
 
-    private static Stream<String> wanted(Result result) {
+    /** A result and the variables that its limits and its uncertainty name. */
+    private static Stream<String> measured(Result result) {
         return Stream.of(
                         Optional.of(result.name()),
                         result.least(),
@@ -88,7 +95,7 @@ public record Script(List<Piece> pieces, List<String> wanted, Map<String, List<S
         Map<String, List<String>> units = new TreeMap<>();
         for (Result result : page.results()) {
             if (!result.unit().isEmpty()) {
-                wanted(result)
+                measured(result)
                         .map(name -> units.computeIfAbsent(name, n -> new ArrayList<>()))
                         .filter(all -> !all.contains(result.unit()))
                         .forEach(all -> all.add(result.unit()));

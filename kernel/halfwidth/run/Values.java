@@ -2,7 +2,9 @@ package halfwidth.run;
 
 import halfwidth.localizer.array.NamedArray;
 import halfwidth.page.Column;
+import halfwidth.page.Field;
 import halfwidth.page.Filled;
+import halfwidth.page.Page;
 import halfwidth.page.Part;
 import halfwidth.value.Entry;
 import halfwidth.value.Kind;
@@ -13,6 +15,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The values a page runs with; an input that is not among them is missing.
@@ -21,11 +26,19 @@ import java.util.Optional;
  *     java.time.LocalDate}, {@link NamedArray} or {@link Columns}
  * @param example whether they are the worked example's; the page's checks hold for it alone and run
  *     with it only
+ * @param optional the names of inputs and tables that may be missing
  */
-public record Values(Map<String, Serializable> given, boolean example) implements Serializable {
+public record Values(Map<String, Serializable> given, boolean example, Set<String> optional)
+        implements Serializable {
 
     public Values {
         given = Map.copyOf(given);
+        optional = Set.copyOf(optional);
+    }
+
+    /** Values none of which may be missing. */
+    public Values(Map<String, Serializable> given, boolean example) {
+        this(given, example, Set.of());
     }
 
     /** Takes the values that are filled in on a page. */
@@ -38,7 +51,19 @@ public record Values(Map<String, Serializable> given, boolean example) implement
                 given.put(table.name(), columns(table.columns(), rows));
             }
         }
-        return new Values(given, filled.example());
+        return new Values(given, filled.example(), optional(filled.page()));
+    }
+
+    private static Set<String> optional(Page page) {
+        Stream<String> fields = page.fields().stream().filter(Field::optional).map(Field::name);
+        Stream<String> tables =
+                page.readings().stream().filter(Part.Readings::optional).map(Part.Readings::name);
+        return Stream.concat(fields, tables).collect(Collectors.toSet());
+    }
+
+    /** The same values as a station's, with which no checks run. */
+    public Values withoutChecks() {
+        return new Values(given, false, optional);
     }
 
     /** The same values but for one number. */
@@ -61,7 +86,7 @@ public record Values(Map<String, Serializable> given, boolean example) implement
             }
         }
         tables.forEach((name, cells) -> changed.put(name, columns(name, cells)));
-        return new Values(changed, example);
+        return new Values(changed, example, optional);
     }
 
     private Map<String, List<Serializable>> cells(String table) {

@@ -10,10 +10,21 @@ import java.util.stream.Collectors;
 
 /** Why a variable has no value at the end of a run, in words. */
 final class Absence {
+    /** Why there is nothing where something optional is left blank. */
+    static final String OPTIONAL = "not filled in: optional";
+
     private Absence() {}
 
     static String of(String name, Run run) {
         return made(name, run).map(outcome -> of(outcome, run)).orElse("not computed by any step");
+    }
+
+    /** The optional inputs without which it is left out; none if it is not. */
+    static List<String> leftBlank(String name, Run run) {
+        return made(name, run)
+                .filter(Outcome.Skipped.class::isInstance)
+                .map(outcome -> ((Outcome.Skipped) outcome).names())
+                .orElse(List.of());
     }
 
     /** The inputs that it waits for; none if it does not wait. */
@@ -35,6 +46,9 @@ final class Absence {
     private static String of(Outcome outcome, Run run) {
         if (outcome instanceof Outcome.Waiting waiting) {
             return "waiting for " + String.join(", ", waiting.names());
+        }
+        if (outcome instanceof Outcome.Skipped skipped) {
+            return OPTIONAL + " (" + String.join(", ", skipped.names()) + ")";
         }
         if (outcome instanceof Outcome.Held held) {
             return refusal(held, run)

@@ -34,14 +34,21 @@ record EntryTables(Sheet sheet, Html html) {
                 .ifPresentOrElse(
                         entry -> entered(field, entry),
                         () ->
-                                html.element("td", "not filled in", "class", "absent")
-                                        .element("td", "–", "title", "not filled in"));
+                                html.element("td", absent(field), "class", "absent")
+                                        .element("td", "–", "title", absent(field)));
         html.close().line();
+    }
+
+    private static String absent(Field field) {
+        return field.optional() ? Absence.OPTIONAL : "not filled in";
     }
 
     private void entered(Field field, Entry entry) {
         String origin = sheet.filled().origins().get(field.name());
         html.open("td", "class", "typed").text(origin == null ? entry.typed() : origin);
+        if (origin != null && !entry.understood().startsWith(entry.typed())) {
+            html.element("span", "in full " + entry.typed(), "class", "source");
+        }
         if (origin == null && field.from().isPresent() && !sheet.example()) {
             html.element("span", "typed, not from " + field.from().get(), "class", "source");
         }
@@ -112,10 +119,11 @@ record EntryTables(Sheet sheet, Html html) {
         html.open("tr");
         for (int i = 0; i < readings.table().columns().size(); i++) {
             String cell = readings.cell(row, i);
-            if (cell.isEmpty()) {
-                missing(html, kind(readings.table().columns().get(i)));
+            String kind = kind(readings.table().columns().get(i));
+            if (readings.isMissing(row, i)) {
+                missing(html, kind);
             } else {
-                html.element("td", cell, "class", kind(readings.table().columns().get(i)));
+                html.element("td", cell, "class", kind);
             }
         }
         html.close().line();

@@ -2,6 +2,7 @@ package halfwidth.show;
 
 import halfwidth.page.Result;
 import halfwidth.page.ShownWhen;
+import halfwidth.page.ShownWhen.Condition;
 import halfwidth.run.Run;
 import halfwidth.run.Shown;
 import halfwidth.vocabulary.Action;
@@ -20,15 +21,20 @@ record Judge(Result result, Run run) {
         return withheld.orElseGet(this::judged);
     }
 
-    /** The answer while the action that it goes with keeps it from being shown. */
+    /** The answer while what it goes with or rests on keeps it from being shown. */
     private Optional<Answer> withheld(ShownWhen when) {
-        if (!(run.finals().get(when.action()) instanceof Shown.Advice advice)) {
-            String reason = Absence.of(when.action(), run);
-            return Optional.of(answer(Optional.empty(), Ruling.notJudged(reason)));
+        Shown condition = run.finals().get(when.name());
+        if (when.variable().isPresent()) {
+            return new Shown.Flag(false).equals(condition)
+                    ? Optional.of(answer(Optional.empty(), Ruling.blank(Absence.OPTIONAL)))
+                    : Optional.empty();
+        }
+        if (!(condition instanceof Shown.Advice advice)) {
+            return Optional.of(answer(Optional.empty(), withoutValue(when.name())));
         }
         Action action = advice.action();
         boolean held = action.state() == Action.State.HELD;
-        if (held || when.amountOnly() && !action.hasAmount()) {
+        if (held || when.condition() == Condition.WITH_ACTION && !action.hasAmount()) {
             String why =
                     switch (action.state()) {
                         case HELD -> "not before the advice is settled";
@@ -53,8 +59,13 @@ record Judge(Result result, Run run) {
         Limits limits = Limits.of(result, run);
         Ruling ruling =
                 value.map(computed -> ruling(computed, limits, uncertainty))
-                        .orElseGet(() -> Ruling.notJudged(Absence.of(result.name(), run)));
+                        .orElseGet(() -> withoutValue(result.name()));
         return new Answer(result, value, uncertainty, limits, ruling);
+    }
+
+    private Ruling withoutValue(String name) {
+        String why = Absence.of(name, run);
+        return Absence.leftBlank(name, run).isEmpty() ? Ruling.notJudged(why) : Ruling.blank(why);
     }
 
     /** The one that the page declares, or that the value carries with it. */

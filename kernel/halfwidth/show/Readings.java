@@ -2,8 +2,13 @@ package halfwidth.show;
 
 import halfwidth.page.Part;
 import java.util.List;
+import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
 
-/** The rows of a table of readings, counted: a blank cell is a missing reading. */
+/**
+ * The rows of a table of readings, counted: a blank cell is a missing reading, unless its column is
+ * optional.
+ */
 record Readings(Part.Readings table, List<List<String>> rows) {
 
     static Readings of(Part.Readings table, Sheet sheet) {
@@ -16,24 +21,37 @@ record Readings(Part.Readings table, List<List<String>> rows) {
         return column < cells.size() && cells.get(column) != null ? cells.get(column).strip() : "";
     }
 
+    /** Whether a reading should be in a cell and is not. */
+    boolean isMissing(int row, int column) {
+        return cell(row, column).isEmpty() && !table.columns().get(column).optional();
+    }
+
     long missing() {
-        long missing = 0;
-        for (int row = 0; row < rows.size(); row++) {
-            for (int column = 0; column < table.columns().size(); column++) {
-                missing += cell(row, column).isEmpty() ? 1 : 0;
-            }
-        }
-        return missing;
+        return cells(this::isMissing);
+    }
+
+    /** The readings that are there or should be. */
+    private long wanted() {
+        return cells((row, column) -> isMissing(row, column) || !cell(row, column).isEmpty());
+    }
+
+    private long cells(BiPredicate<Integer, Integer> which) {
+        return IntStream.range(0, rows.size())
+                .mapToLong(
+                        row ->
+                                IntStream.range(0, table.columns().size())
+                                        .filter(column -> which.test(row, column))
+                                        .count())
+                .sum();
     }
 
     String words() {
         if (rows.isEmpty()) {
-            return "not filled in";
+            return table.optional() ? Absence.OPTIONAL : "not filled in";
         }
         String size = Counted.of(rows.size(), "row");
         return missing() == 0
                 ? size
-                : "%s, %s of %s readings missing"
-                        .formatted(size, missing(), rows.size() * table.columns().size());
+                : "%s, %s of %s readings missing".formatted(size, missing(), wanted());
     }
 }

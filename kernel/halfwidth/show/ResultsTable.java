@@ -106,14 +106,22 @@ record ResultsTable(Sheet sheet, Html html) {
                 answer.value().isPresent()
                         ? List.of()
                         : Absence.awaited(answer.result().name(), sheet.run());
+        List<String> leftBlank =
+                answer.value().isPresent()
+                        ? List.of()
+                        : Absence.leftBlank(answer.result().name(), sheet.run());
         String why =
-                awaited.isEmpty()
-                        ? answer.ruling().why()
-                        : awaited.stream()
-                                .map(sheet::label)
-                                .collect(Collectors.joining(", ", "waiting for: ", ""));
+                !awaited.isEmpty()
+                        ? labels("waiting for: ", awaited, "")
+                        : !leftBlank.isEmpty()
+                                ? labels(Absence.OPTIONAL + " (", leftBlank, ")")
+                                : answer.ruling().why();
         if (!why.isEmpty()) {
             html.element("span", why, "class", "why");
         }
+    }
+
+    private String labels(String before, List<String> names, String after) {
+        return names.stream().map(sheet::label).collect(Collectors.joining(", ", before, after));
     }
 }

@@ -8,12 +8,19 @@ package halfwidth.show;
  */
 public record Ruling(Verdict verdict, String reason, String remark) {
 
+    static Ruling blank(String reason) {
+        return new Ruling(Verdict.BLANK, reason, "");
+    }
+
     static Ruling notJudged(String reason) {
         return new Ruling(Verdict.NOT_JUDGED, reason, "");
     }
 
     /** The verdict in words with its why, as in {@code not judged: waiting for r90}. */
     public String words() {
+        if (verdict == Verdict.BLANK) {
+            return reason;
+        }
         if (!reason.isEmpty()) {
             return verdict.words() + ": " + reason;
         }

@@ -144,6 +144,10 @@ record StepList(
             String names =
                     waiting.names().stream().map(sheet::known).collect(Collectors.joining(", "));
             html.element("p", "waiting for " + names, "class", "waits");
+        } else if (outcome instanceof Outcome.Skipped skipped) {
+            String names =
+                    skipped.names().stream().map(sheet::known).collect(Collectors.joining(", "));
+            html.element("p", Absence.OPTIONAL + " (" + names + ")", "class", "waits");
         } else if (outcome instanceof Outcome.Held held) {
             String lines = Absence.lines(held.lines());
             html.element("p", "not run, since " + lines + " failed", "class", "waits");

@@ -96,7 +96,7 @@ public final class TextSheet {
             String understood =
                     sheet.entry(field.name())
                             .map(entry -> entry.understood())
-                            .orElse("not filled in");
+                            .orElse(field.optional() ? Absence.OPTIONAL : "not filled in");
             String origin = sheet.filled().origins().getOrDefault(field.name(), "");
             columns.row(List.of(field.label(), understood), List.of(origin));
         }

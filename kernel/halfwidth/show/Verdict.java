@@ -6,6 +6,8 @@ public enum Verdict {
     NOT_MET("not met"),
     /** It has limits, or should have a value, but something is missing for a judgement. */
     NOT_JUDGED("not judged"),
+    /** It rests on something optional that is left blank. */
+    BLANK("blank"),
     NO_LIMIT("no limit"),
     /** An action: nothing may be done before what it names is settled. */
     HELD("held"),

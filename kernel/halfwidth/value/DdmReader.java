@@ -3,24 +3,23 @@ package halfwidth.value;
 import halfwidth.localizer.signal.Ddm;
 import java.math.BigDecimal;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads a DDM by tone, as a ratio, in thousandths or as the indicator current it gives. */
 final class DdmReader {
     private static final DdmReader SIGNED =
-            new DdmReader(
-                    "thousandths by tone, as in 155 in the 150 or 155 in the 90;"
-                            + " a ratio below 1, as in 0.155 or -0.155 (positive where 150 Hz"
-                            + " predominates); thousandths, as in -155 ‰; or the current, as in"
-                            + " -150 µA");
+            new DdmReader("it as in 155 in the 90, -0.155 or -150 µA");
     private static final DdmReader SIZE =
-            new DdmReader(
-                    "it without tone and sign: a ratio below 1, as in 0.001; thousandths, as in"
-                            + " 1 ‰; or the current, as in 1 µA");
+            new DdmReader("it without tone and sign, as in 0.001, 1 ‰ or 1 µA");
 
     private static final Pattern BY_TONE =
             Pattern.compile("(.*?) in (?:the )?([\\d.,]+)(?: ?Hz)?", Pattern.CASE_INSENSITIVE);
+
+    /** A thousandth, which receivers show, and one place more. */
+    private static final int LEAST_PLACES = 4;
+
     private static final Unit MICROAMPERE = Unit.of("µA");
     private static final Unit DDM = Unit.of("DDM");
 
@@ -32,8 +31,9 @@ final class DdmReader {
 
     /** Reads which tone predominates and by how much. */
     static Entry read(String typed) {
-        double ddm = SIGNED.value(Figure.plain(typed));
-        return new Entry(typed, ddm, understood(ddm));
+        String text = Figure.plain(typed);
+        double ddm = SIGNED.value(text);
+        return new Entry(typed, ddm, SIGNED.understood(ddm, text));
     }
 
     /** Reads how large a step, a tolerance or an uncertainty is. */
@@ -46,7 +46,7 @@ final class DdmReader {
             throw SIZE.refused(text + " has a minus sign, and a size is never negative");
         }
         double size = SIZE.value(text);
-        String shown = Decimal.brief(size) + " DDM";
+        String shown = SIZE.shown(size, text) + " DDM";
         boolean asTyped = Unit.find(SIZE.figure(text).rest()).map(DDM::equals).orElse(true);
         return new Entry(typed, size, asTyped ? shown : shown + " (" + text + " typed)");
     }
@@ -92,9 +92,22 @@ final class DdmReader {
             return withUnit(text, figure);
         }
         if (figure.value().abs().compareTo(BigDecimal.ONE) >= 0) {
-            throw refused(text + " may be thousandths or µA, and a ratio is below 1");
+            throw new EntryRefused(
+                    text + " may be thousandths or µA; type " + choices(text, figure.value()));
         }
         return figure.value().doubleValue();
+    }
+
+    /** What a plain number that is no ratio may stand for, each as one would type it. */
+    private String choices(String text, BigDecimal number) {
+        String size = number.abs().toPlainString();
+        String thousandths =
+                this == SIZE
+                        ? size + " ‰"
+                        : number.signum() < 0
+                                ? size + " in the 90"
+                                : size + " in the 150, " + size + " in the 90";
+        return thousandths + " or " + text + " µA";
     }
 
     private static double thousandths(Figure figure) {
@@ -120,12 +133,25 @@ final class DdmReader {
         throw refused(figure.rest() + " is typed where DDM is expected");
     }
 
-    private static String understood(double ddm) {
+    private String understood(double ddm, String text) {
         String tone = ddm > 0 ? ", 150 Hz" : ddm < 0 ? ", 90 Hz" : "";
-        return Decimal.brief(ddm)
+        return shown(ddm, text)
                 + " DDM"
                 + tone
                 + String.format(Locale.ROOT, " (%.1f µA)", Ddm.toMicroamps(ddm));
+    }
+
+    /** Of a current, which is no round number of DDM, one place more than was typed. */
+    private String shown(double ddm, String text) {
+        Matcher byTone = BY_TONE.matcher(text);
+        Figure figure = figure(byTone.matches() ? byTone.group(1) : text);
+        Optional<Unit> current = Unit.find(figure.rest()).filter(MICROAMPERE::sameQuantity);
+        if (current.isEmpty()) {
+            return Decimal.brief(ddm);
+        }
+        double place = Ddm.fromMicroamps(current.get().convert(figure.value().ulp(), MICROAMPERE));
+        int places = 1 + (int) Math.ceil(-Math.log10(place));
+        return Decimal.rounded(ddm, Math.max(LEAST_PLACES, places));
     }
 
     private EntryRefused refused(String wrong) {

@@ -2,12 +2,14 @@ package halfwidth.value;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Prints numbers with a decimal point, in any locale. */
 public final class Decimal {
     private static final MathContext SHOWN = new MathContext(10);
+    private static final int LEAST_DIGITS = 4;
     private static final int PLAIN_DIGITS = 15;
     private static final String SPACE = "\u202f"; // narrow, does not break
     private static final Pattern GROUPED =
@@ -53,9 +55,28 @@ public final class Decimal {
         return GROUPED.matcher(text).replaceAll(group -> group.group().replace(SPACE, ""));
     }
 
-    /** Rounds to ten digits: a converted value is not worth more of them to a reader. */
+    /** Rounds to ten digits: no reader needs more of them. */
     static String brief(double value) {
         return print(exactly(value).round(SHOWN));
+    }
+
+    /**
+     * Rounds a converted value to one place more than was typed, and to no less than four digits.
+     *
+     * @param typedPlace what one in the last typed place is worth in the value's unit, above 0
+     */
+    static String converted(double value, double typedPlace) {
+        BigDecimal exact = exactly(value);
+        int places =
+                1 + (int) Math.ceil(-Math.log10(Math.max(typedPlace, Double.MIN_NORMAL)) - 1e-9);
+        int forDigits = LEAST_DIGITS - exact.precision() + exact.scale();
+        return print(
+                exact.setScale(Math.max(places, forDigits), RoundingMode.HALF_UP).round(SHOWN));
+    }
+
+    /** Rounds to so many decimals, and to ten digits. */
+    static String rounded(double value, int decimals) {
+        return print(exactly(value).setScale(decimals, RoundingMode.HALF_UP).round(SHOWN));
     }
 
     private static BigDecimal exactly(double value) {

@@ -10,7 +10,8 @@ import java.util.Optional;
  * @param value {@code Double} (in the field's unit), {@code Integer}, {@code String}, {@code
  *     LocalDate} or {@code NamedArray}, by the field's kind
  * @param understood how it is read back to the person, with its unit, as in {@code 0.155 DDM, 150
- *     Hz (150.0 µA)}; a converted number is rounded to ten digits and followed by what was typed
+ *     Hz (150.0 µA)}; a converted number is rounded to one place more than was typed, and followed
+ *     by that
  * @param uncertainty the standard uncertainty of a {@code Double}, in its unit; empty if none is
  *     known
  */

@@ -10,6 +10,10 @@ import java.util.regex.Pattern;
 final class NumberReader {
     private static final Unit FOOT = Unit.of("ft");
     private static final Unit INCH = Unit.of("in");
+
+    /** The place that a common fraction is worth, whose decimals may never end. */
+    private static final double FINEST_FRACTION = 0.001;
+
     private static final BigDecimal INCHES_PER_FOOT = BigDecimal.valueOf(12);
     private static final Pattern FEET_AND_MORE =
             Pattern.compile("(ft|foot|feet|'(?!')|′|’)\\s*(\\d.*)");
@@ -46,13 +50,28 @@ final class NumberReader {
         Measured measured = feet.matches() ? feetAndInches(text, figure, feet) : single(figure);
         double value = converted(measured, text);
         if (difference) {
-            value -= measured.unit.convert(BigDecimal.ZERO, unit);
+            value -= zero(measured);
         }
         boolean asTyped = measured.unit.equals(unit) && !feet.matches();
-        String shown = asTyped && !figure.fraction() ? Decimal.print(value) : Decimal.brief(value);
-        String read = Decimal.grouped(shown);
+        String read = Decimal.grouped(shown(value, measured, asTyped, figure.fraction()));
         String withUnit = unit.equals(Unit.ONE) ? read : read + " " + unit.label();
         return new Entry(typed, value, asTyped ? withUnit : withUnit + " (" + text + " typed)");
+    }
+
+    private String shown(double value, Measured measured, boolean asTyped, boolean fraction) {
+        if (asTyped && !fraction) {
+            return Decimal.print(value);
+        }
+        double place = Math.max(measured.value.ulp().doubleValue(), fraction ? FINEST_FRACTION : 0);
+        boolean exact = Decimal.brief(value).equals(Decimal.print(value));
+        return asTyped && exact
+                ? Decimal.print(value)
+                : Decimal.converted(value, measured.unit.convert(place, unit) - zero(measured));
+    }
+
+    /** Where the typed unit's zero lies in the field's: elsewhere for degrees Celsius alone. */
+    private double zero(Measured measured) {
+        return measured.unit.convert(BigDecimal.ZERO, unit);
     }
 
     private Measured single(Figure figure) {

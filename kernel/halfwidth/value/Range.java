@@ -62,7 +62,7 @@ public record Range(Optional<Double> least, Optional<Double> most, String unit) 
                         .filter(other -> holdsIn(other, value))
                         .map(other -> text + " " + other)
                         .collect(Collectors.joining(" or "));
-        return fitting.isEmpty() ? "" : "; if another unit was meant, type it: " + fitting;
+        return fitting.isEmpty() ? "" : "; if another unit is meant, type " + fitting;
     }
 
     private boolean holdsIn(String other, double value) {

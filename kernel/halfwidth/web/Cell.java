@@ -7,4 +7,9 @@ package halfwidth.web;
  * @param understood how it was understood
  * @param reason why it is blank; "" if it is not or none was given
  */
-record Cell(String typed, String understood, String reason) {}
+record Cell(String typed, String understood, String reason) {
+    /** Whether nothing is known of it, not even why. */
+    boolean isBlank() {
+        return typed.isBlank() && reason.isEmpty();
+    }
+}

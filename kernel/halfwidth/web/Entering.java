@@ -64,14 +64,12 @@ final class Entering {
         return troubles;
     }
 
-    /** Why it is refused, and of words in a cell of numbers what words may stand there. */
+    /** Why it is refused, or of words in a cell of numbers what words may stand there. */
     private static String why(Change change, EntryRefused refusal) {
         boolean words = !change.place().column().isEmpty() && change.typed().matches("[^\\d]+");
         return words
-                ? refusal.getMessage()
-                        + " A reading that is missing may have a reason: "
-                        + String.join(", ", REASONS)
-                        + ", or another in parentheses, as in (under water)."
+                ? "“%s” is no reading; type one, or why it is missing: %s, or as in (under water)"
+                        .formatted(change.typed().strip(), String.join(", ", REASONS))
                 : refusal.getMessage();
     }
 

@@ -8,6 +8,8 @@ import halfwidth.show.SheetParts;
 import halfwidth.value.Kind;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The fields of one block: label, what it accepts, the entry, and how it was understood. */
 record FieldList(Scene scene, Html html) {
@@ -58,6 +60,8 @@ record FieldList(Scene scene, Html html) {
             scene.typed(field),
             "placeholder",
             scene.unlessTyped(field),
+            "title",
+            scene.inFull(field),
             "aria-describedby",
             "s-" + field.name() + " a-" + field.name(),
             "aria-invalid",
@@ -102,6 +106,11 @@ record FieldList(Scene scene, Html html) {
     private void accepted(Field field) {
         html.open("p", "class", "accepted", "id", "a-" + field.name());
         String accepted = field.kind() instanceof Kind.Choice ? "" : SheetParts.accepted(field);
-        html.text(accepted).close();
+        String optional = field.optional() ? "optional" : "";
+        html.text(
+                        Stream.of(accepted, optional)
+                                .filter(words -> !words.isEmpty())
+                                .collect(Collectors.joining("; ")))
+                .close();
     }
 }

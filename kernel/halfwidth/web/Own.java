@@ -22,7 +22,8 @@ final class Own {
                     "review.js", SCRIPT,
                     "drafts.js", SCRIPT,
                     "root.js", SCRIPT,
-                    "grid.js", SCRIPT);
+                    "grid.js", SCRIPT,
+                    "said.js", SCRIPT);
 
     private Own() {}
 

@@ -34,6 +34,9 @@ record ReadingsEntry(Scene scene, Html html) {
         if (!unit.isEmpty()) {
             html.element("span", unit, "class", "unit");
         }
+        if (column.optional()) {
+            html.element("span", "optional", "class", "unit");
+        }
         html.close();
     }
 

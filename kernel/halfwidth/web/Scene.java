@@ -72,9 +72,33 @@ record Scene(
                 : fact(Place.input(field.name())).map(Fact.Value::typed).orElse("");
     }
 
-    /** What stands for a value that is not typed: a default, or what another page found. */
+    /**
+     * What stands for a value that is not typed: a default, or what another page found, as briefly
+     * as that page shows it.
+     */
     String unlessTyped(Field field) {
-        return typed(field).isEmpty() ? entry(field).map(Entry::typed).orElse("") : "";
+        if (!typed(field).isEmpty()) {
+            return "";
+        }
+        boolean number = !field.unit().isEmpty();
+        return entry(field)
+                .map(
+                        entry ->
+                                isLinked(field) && number
+                                        ? entry.understood().split("[ ,]")[0]
+                                        : entry.typed())
+                .orElse("");
+    }
+
+    /** All digits of a value from another page; "" where there is none. */
+    String inFull(Field field) {
+        return typed(field).isEmpty() && isLinked(field)
+                ? entry(field).map(Entry::typed).orElse("")
+                : "";
+    }
+
+    private boolean isLinked(Field field) {
+        return sheet.filled().origins().containsKey(field.name());
     }
 
     /** How a field was understood, and where its value comes from. */
@@ -129,13 +153,19 @@ record Scene(
     String counted(Part.Readings table) {
         int rows = rows(table.name());
         if (rows == 0) {
-            return "Not filled in.";
+            return table.optional() ? "Not filled in: optional." : "Not filled in.";
         }
-        List<List<Optional<Entry>>> filled =
-                sheet.filled().readings().getOrDefault(table.name(), List.of());
-        long there = filled.stream().flatMap(List::stream).filter(Optional::isPresent).count();
-        long missing = (long) rows * table.columns().size() - there;
+        long missing = 0;
+        long withReason = 0;
+        for (int row = 1; row <= rows; row++) {
+            for (Column column : table.columns()) {
+                Cell cell = cell(Place.cell(table.name(), row, column.name()), column);
+                withReason += cell.reason().isEmpty() ? 0 : 1;
+                missing += cell.isBlank() && !column.optional() ? 1 : 0;
+            }
+        }
         String lacking = missing == 0 ? "none" : Counted.of(missing, "reading");
-        return "%s, %s missing.".formatted(Counted.of(rows, "row"), lacking);
+        String explained = withReason == 0 ? "" : ", %s blank with a reason".formatted(withReason);
+        return "%s, %s missing%s.".formatted(Counted.of(rows, "row"), lacking, explained);
     }
 }

@@ -2,14 +2,12 @@
 
 import { Drafts } from "./drafts.js";
 import * as grid from "./grid.js";
+import { button, isWrong, place, sayCells } from "./said.js";
 import { isAway, patiently, reached, renew, seen, send, tell, visit } from "./parts.js";
 
-const MOST_SAID = 3; // refused cells whose reasons are told below their table
 const LOOK = 1500; // ms between looks for what other windows and files changed
 const drafts = new Drafts(document.body.dataset.job, document.body.dataset.page, visit);
 
-const place = (input) =>
-  JSON.stringify([input.dataset.name, input.dataset.row ?? "0", input.dataset.column ?? ""]);
 const entries = () => [...document.querySelectorAll("[data-entry]")];
 const entryAt = (where) => entries().find((input) => place(input) === where);
 const isOpen = (input) => drafts.get(place(input)) !== undefined;
@@ -28,6 +26,7 @@ const due = new Set(); // places to be sent
 let sending = null;
 
 function enter(inputs) {
+  withdraw();
   for (const input of inputs) {
     keep(input);
     if (isOpen(input)) {
@@ -85,6 +84,9 @@ function show(text, sent = new Map()) {
     const input = part.dataset.of && document.getElementById(`f-${part.dataset.of}`);
     return input && isOpen(input) && !sent.has(place(input));
   });
+  if (seen() !== askedAt) {
+    withdraw();
+  }
   const known = new Map([...fresh.querySelectorAll("[data-entry]")].map((e) => [place(e), e]));
   for (const input of entries()) {
     const now = known.get(place(input));
@@ -119,14 +121,13 @@ function blank(input) {
 function sayRefused() {
   const answers = document.getElementById("answers");
   answers.querySelector(".refused-ones")?.remove();
-  const wrong = entries().filter((input) => input.getAttribute("aria-invalid") === "true");
+  const wrong = entries().filter(isWrong);
   if (wrong.length > 0) {
     const names = wrong.map((input) => input.ariaLabel
       ?? document.querySelector(`label[for="${input.id}"]`)?.innerText ?? input.dataset.name);
     const note = document.createElement("p");
     note.className = "warning refused-ones";
-    note.textContent = `Not entered: ${names.join("; ")}. What stood there before counts: the`
-      + " answers are not those of what is typed.";
+    note.textContent = `Not entered: ${names.join("; ")}. Previous values still apply.`;
     answers.prepend(note);
   }
 }
@@ -153,44 +154,9 @@ function take(input, now, sent) {
   if (!isOpen(input)) {
     input.dataset.seen = now.dataset.seen;
     input.placeholder = now.placeholder ?? "";
+    input.title = now.title;
     input.value = now.dataset.seen;
   }
-}
-
-/** Below a table: how the cell in use was understood, and what is wrong with any. */
-function sayCells(table) {
-  const line = table.querySelector("[data-cell]");
-  const active = table.contains(document.activeElement) ? document.activeElement : null;
-  const wrong = [...table.querySelectorAll("[data-entry][aria-invalid=true]")];
-  const cells = new Set([...(active?.dataset.said ? [active] : []), ...wrong.slice(0, MOST_SAID)]);
-  const said = [...cells].map((cell) => ({
-    cell,
-    words: `Row ${cell.dataset.row}, ${cell.dataset.column}: ${cell.dataset.said}`,
-    kind: cell.getAttribute("aria-invalid") === "true" ? "refused" : "",
-  }));
-  const now = JSON.stringify(said.map(({ words, kind, cell }) => [words, kind, cell.dataset.conflict]));
-  if (line.dataset.now === now) {
-    return;
-  }
-  line.dataset.now = now;
-  line.replaceChildren(...said.map(({ cell, words, kind }) => {
-    const one = document.createElement("span");
-    one.className = `said ${kind}`;
-    one.textContent = words;
-    if (cell.dataset.conflict === "true") {
-      one.append(button("Enter mine", "mine"), button("Keep that", "theirs"));
-      one.dataset.about = place(cell);
-    }
-    return one;
-  }));
-}
-
-function button(words, action) {
-  const made = document.createElement("button");
-  made.type = "button";
-  made.textContent = words;
-  made.dataset.do = action;
-  return made;
 }
 
 // --- while typing
@@ -311,6 +277,19 @@ function settle(input, which) {
   input.focus();
 }
 
+/** What the sheet was like when it was asked whether to take values back; null if it was not. */
+let askedAt = null;
+
+/** Takes that question away: what it names may not be the last that was entered any more. */
+function withdraw() {
+  if (askedAt !== null) {
+    askedAt = null;
+    if (document.querySelector("#notice [data-do=take]")) {
+      tell("");
+    }
+  }
+}
+
 /** Takes the last entry back; asks first if that is more than one value. */
 function undo() {
   return reached(async () => {
@@ -326,6 +305,7 @@ function undo() {
       const yes = button(`Take ${count} values back`, "take");
       yes.dataset.first = first;
       notice.append(yes, button("Leave them", "leave"));
+      askedAt = seen();
       yes.focus();
     }
   });
@@ -396,7 +376,7 @@ for (const where of drafts.places()) {
 function growTo(where) {
   const [name, row] = JSON.parse(where);
   const body = document.querySelector(`[data-table="${CSS.escape(name)}"] tbody`);
-  while (body && body.children.length < Number(row)) {
+  while (body && grid.rowsOf(body).length < Number(row)) {
     grid.add(body);
   }
   return entryAt(where);

@@ -2,16 +2,20 @@
 
 const cells = (row) => [...row.querySelectorAll("[data-entry]")];
 
+/** The rows of a table; why an entry is refused stands in a row of its own below them. */
+export const rowsOf = (body) => [...body.querySelectorAll(":scope > tr:not(.why)")];
+const lastRow = (body) => rowsOf(body).at(-1);
+
 function neighbour(input, down, right) {
   const row = input.closest("tr");
-  const rows = [...row.parentElement.children];
+  const rows = rowsOf(row.parentElement);
   const at = cells(row).indexOf(input);
   return cells(rows[rows.indexOf(row) + down] ?? row)[at + right] ?? null;
 }
 
 /** Adds an empty row where the last one has something in it. */
 export function grow(body) {
-  const last = body.lastElementChild;
+  const last = lastRow(body);
   if (last && cells(last).some((cell) => cell.value !== "")) {
     add(body);
   }
@@ -19,8 +23,8 @@ export function grow(body) {
 
 /** Adds an empty row. */
 export function add(body) {
-  const row = body.lastElementChild.cloneNode(true);
-  const number = body.children.length + 1;
+  const row = lastRow(body).cloneNode(true);
+  const number = rowsOf(body).length + 1;
   row.querySelector("th").textContent = number;
   for (const cell of cells(row)) {
     cell.value = "";
@@ -29,6 +33,7 @@ export function add(body) {
     cell.dataset.seen = "";
     cell.dataset.said = "";
     cell.setAttribute("aria-invalid", "false");
+    cell.removeAttribute("aria-describedby");
     cell.setAttribute("aria-label", `${cell.dataset.name}, row ${number}, ${cell.dataset.column}`);
   }
   body.append(row);
@@ -36,7 +41,7 @@ export function add(body) {
 
 /** The first cell of the next column, at the foot of one. */
 function nextColumn(input) {
-  const top = input.closest("tbody").firstElementChild;
+  const [top] = rowsOf(input.closest("tbody"));
   return cells(top)[cells(input.closest("tr")).indexOf(input) + 1] ?? null;
 }
 
@@ -59,7 +64,7 @@ export function key(event, input) {
     case "Enter": {
       grow(body);
       const below = neighbour(input, event.shiftKey ? -1 : 1, 0);
-      const foot = input.closest("tr") === body.lastElementChild;
+      const foot = input.closest("tr") === lastRow(body);
       return go(foot || below === input ? nextColumn(input) : below);
     }
     case "ArrowDown":
@@ -105,10 +110,11 @@ export function paste(text, input) {
       }
     });
     if (at < lines.length - 1) {
-      if (!row.nextElementSibling) {
+      if (row === lastRow(body)) {
         add(body); // below a blank line, too: a missing reading is one line of the block
       }
-      row = row.nextElementSibling;
+      const rows = rowsOf(body);
+      row = rows[rows.indexOf(row) + 1];
     }
   });
   grow(body);
@@ -117,15 +123,15 @@ export function paste(text, input) {
 
 /** Gives the table as many rows as the one that was sent. */
 export function resize(body, sent) {
-  while (body.children.length < sent.children.length) {
-    body.append(document.importNode(sent.children[body.children.length], true));
+  while (rowsOf(body).length < sent.children.length) {
+    body.append(document.importNode(sent.children[rowsOf(body).length], true));
   }
   const blank = (row) => cells(row).every((cell) => cell.value === "" && cell.dataset.seen === "");
   const inUse = (row) => row.contains(document.activeElement);
   while (
-    body.children.length > sent.children.length
-    && blank(body.lastElementChild) && !inUse(body.lastElementChild)
+    rowsOf(body).length > sent.children.length
+    && blank(lastRow(body)) && !inUse(lastRow(body))
   ) {
-    body.lastElementChild.remove();
+    lastRow(body).remove();
   }
 }
