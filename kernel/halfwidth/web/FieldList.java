@@ -37,6 +37,7 @@ record FieldList(Scene scene, Html html) {
         html.close();
         said(field, trouble);
         accepted(field);
+        new SentBackNotes(scene, html).partAt(field.name());
         html.close().line();
     }
 

@@ -1,5 +1,6 @@
 package halfwidth.web;
 
+import halfwidth.approval.Approval;
 import halfwidth.job.Fact;
 import halfwidth.job.Line;
 import halfwidth.job.Place;
@@ -26,6 +27,7 @@ import java.util.Optional;
  * @param remarks what could not be taken over, in words
  * @param standing how the visit stands, in words
  * @param troubles why values that were just sent were not entered
+ * @param approval who prepared, checked or sent back just what it shows
  */
 record Scene(
         Visit visit,
@@ -34,7 +36,8 @@ record Scene(
         Map<Place, Line> values,
         List<String> remarks,
         String standing,
-        List<Trouble> troubles) {
+        List<Trouble> troubles,
+        Approval approval) {
 
     Page page() {
         return sheet.page();
