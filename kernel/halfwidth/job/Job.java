@@ -237,9 +237,7 @@ public final class Job implements AutoCloseable {
 
     /** Whether anything is filled in on a visit's sheet, be it why there is no value. */
     public synchronized boolean isFilledIn(Visit visit) {
-        return values(visit).values().stream()
-                .map(line -> (Fact.Value) line.fact())
-                .anyMatch(value -> !value.typed().isEmpty() || !value.reason().isEmpty());
+        return state(visit).isFilledIn();
     }
 
     /** What the last run of a visit published, by name. */
@@ -332,12 +330,11 @@ public final class Job implements AutoCloseable {
      * signature, or which visit an input takes its value from.
      */
     public synchronized List<Line> state(Fact... facts) {
-        for (Fact fact : facts) {
-            if (fact instanceof Fact.Value || fact instanceof Fact.Undo) {
-                throw new IllegalArgumentException("fact " + fact + " must be entered or undone");
-            }
+        List<Fact> all = List.of(facts);
+        if (all.stream().anyMatch(f -> f instanceof Fact.Value || f instanceof Fact.Undo)) {
+            throw new IllegalArgumentException("facts " + all + " must be entered or undone");
         }
-        return write(List.of(facts));
+        return write(all);
     }
 
     /**

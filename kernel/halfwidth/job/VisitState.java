@@ -111,6 +111,13 @@ final class VisitState {
         return List.copyOf(events);
     }
 
+    /** Whether there is a value, or why there is none, at any place. */
+    boolean isFilledIn() {
+        return values.values().stream()
+                .map(line -> (Fact.Value) line.fact())
+                .anyMatch(value -> !value.typed().isEmpty() || !value.reason().isEmpty());
+    }
+
     /** Why there is no value, at each blank for which somebody said so. */
     Map<Place, String> reasons() {
         Map<Place, String> reasons = new LinkedHashMap<>();
