@@ -49,6 +49,8 @@ class StructureTest {
                     .definedBy("halfwidth.show..")
                     .layer("job")
                     .definedBy("halfwidth.job..")
+                    .layer("approval")
+                    .definedBy("halfwidth.approval..")
                     .layer("record")
                     .definedBy("halfwidth.record..")
                     .layer("web")
@@ -75,6 +77,8 @@ class StructureTest {
                     .mayOnlyBeAccessedByLayers("web", "command")
                     .whereLayer("show")
                     .mayOnlyBeAccessedByLayers("record", "adapt", "web", "command")
+                    .whereLayer("approval")
+                    .mayOnlyBeAccessedByLayers("job", "record", "adapt", "web", "command")
                     .whereLayer("job")
                     .mayOnlyBeAccessedByLayers("record", "web", "command")
                     .whereLayer("run")
@@ -103,6 +107,16 @@ class StructureTest {
                     .dependOnClassesThat(
                             resideInAPackage("halfwidth..")
                                     .and(not(resideInAPackage("halfwidth.localizer.."))));
+
+    @ArchTest
+    static final ArchRule APPROVAL_IS_RULES_ALONE =
+            noClasses()
+                    .that()
+                    .resideInAPackage("halfwidth.approval..")
+                    .should()
+                    .dependOnClassesThat(
+                            resideInAPackage("halfwidth..")
+                                    .and(not(resideInAPackage("halfwidth.approval.."))));
 
     @ArchTest
     static final ArchRule NO_CYCLES = slices().matching("halfwidth.(**)").should().beFreeOfCycles();

@@ -83,13 +83,22 @@ class JobCommandsTest {
     void writesSignsAndVerifiesARecordAndNoticesAChange() throws IOException {
         assertEquals(3, run("run", "trial/first", "--set", "length=7", "--record").status());
         String record = record().toString();
-        assertEquals(
-                0, Program.here("sign", record, "--name", "A. Nother", "--as", "checked").status());
+        String[] sign = {
+            "sign",
+            record,
+            "--name",
+            "A. Nother",
+            "--as",
+            "prepared",
+            "--notebooks",
+            scratch.path("notebooks")
+        };
+        assertEquals(0, Program.here(sign).status());
         Program verified = Program.here("verify", record);
         assertEquals(0, verified.status(), verified.err());
         assertTrue(verified.out().contains("unchanged"), verified.out());
         assertTrue(verified.out().contains("all 1 results equal"), verified.out());
-        assertTrue(verified.out().contains("checked by A. Nother"), verified.out());
+        assertTrue(verified.out().contains("prepared by A. Nother"), verified.out());
         Path journal = scratch.folder().resolve("job/journal.csv");
         byte[] whole = Files.readAllBytes(journal);
         Files.delete(journal);

@@ -42,19 +42,17 @@ final class Everywhere {
         if (answer.uncertainty().filter(u -> !Double.isFinite(u)).isPresent()) {
             return "has the uncertainty " + answer.uncertainty().get();
         }
-        if (answer.result().shown().isPresent()) {
-            ShownWhen when = answer.result().shown().get();
-            Optional<Action> action = decided.action(when.action());
-            boolean allowed =
-                    action.isPresent()
-                            && action.get().state() != Action.State.HELD
-                            && (action.get().hasAmount() || !when.amountOnly());
-            boolean shown =
-                    number.isPresent()
-                            || answer.value().isPresent()
-                                    && !answer.shownValue().equals("none")
-                                    && !answer.shownValue().isEmpty();
-            if (shown && !allowed) {
+        boolean shown =
+                number.isPresent()
+                        || answer.value().isPresent()
+                                && !answer.shownValue().equals("none")
+                                && !answer.shownValue().isEmpty();
+        Optional<ShownWhen> when = answer.result().shown();
+        if (shown && when.isPresent() && when.get().variable().isEmpty()) {
+            Optional<Action> action = decided.action(when.get().name());
+            boolean held = action.filter(a -> a.state() != Action.State.HELD).isEmpty();
+            boolean figure = when.get().condition() == ShownWhen.Condition.WITH_ACTION;
+            if (held || figure && !action.get().hasAmount()) {
                 return answer.shownValue() + " stands beside: " + action.map(Action::words);
             }
         }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.approval.Role;
 import halfwidth.page.Filled;
 import halfwidth.value.EntryRefused;
 import java.io.IOException;
@@ -274,7 +275,7 @@ class JobTest {
                             new Visit("sweep/width", ""),
                             "r.html",
                             "abc",
-                            Fact.Role.CHECKED,
+                            Role.CHECKED,
                             "M\ufffdller",
                             "");
             assertThrows(JobRefused.class, () -> job.state(signed));

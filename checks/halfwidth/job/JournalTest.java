@@ -3,6 +3,7 @@ package halfwidth.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.approval.Role;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -57,14 +58,13 @@ class JournalTest {
                                 VISIT,
                                 new Finding("width", "4.0812", "\u00b0", "0.01", "met", "4.08")),
                         new Fact.Choice(VISIT, "taken", "pair 2"),
-                        new Fact.Recorded(VISIT, "r.html", "abc"),
+                        new Fact.Recorded(VISIT, "r.html", "abc", "2-ab"),
                         new Fact.Signed(
-                                VISIT,
-                                "r.html",
-                                "abc",
-                                Fact.Role.CHECKED,
-                                "R. V,\nB.",
-                                "well,\nseen"),
+                                VISIT, "r.html", "abc", Role.CHECKED, "R. V,\nB.", "well,\nseen"),
+                        new Fact.Despite(VISIT, "r.html", "R. V", "a limit,\nnot met", "in flight"),
+                        new Fact.SentBack(VISIT, "line 4", "R. V", "2-ab", "which \"mark\"?"),
+                        new Fact.Answered(VISIT, 9, "P. R", "mark 3"),
+                        new Fact.Acknowledged(VISIT, "R. V", "d1f"),
                         new Fact.Noted(new Visit("", ""), "a note on the whole job"));
         try (Job job = Job.open(folder)) {
             facts.forEach(job::state);
@@ -83,8 +83,7 @@ class JournalTest {
         byte[] bytes = cells.getBytes(StandardCharsets.UTF_8);
         rewrite(text + "\n" + cells + new Chain().end(Chain.last(text), bytes) + "\n");
         assertEquals(
-                new Fact.Signed(
-                        VISIT, "r.html", "abc", Fact.Role.CHECKED, "A. Example, Jr", "seen"),
+                new Fact.Signed(VISIT, "r.html", "abc", Role.CHECKED, "A. Example, Jr", "seen"),
                 linesNow().get(4).fact());
         assertEquals(List.of(), Job.readOnly(folder).warnings());
     }

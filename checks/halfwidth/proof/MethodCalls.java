@@ -1,5 +1,6 @@
 package halfwidth.proof;
 
+import it.unimi.dsi.fastutil.doubles.DoubleComparator;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Executable;
 import java.lang.reflect.Method;
@@ -16,7 +17,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import it.unimi.dsi.fastutil.doubles.DoubleComparator;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.NumericColumn;
@@ -42,8 +42,7 @@ final class MethodCalls {
          * method, so that what a method does to them spoils no other call.
          */
         String body() {
-            return "var it = %s; var column = t.doubleColumn(\"x\"); var counts ="
-                    .formatted(object)
+            return "var it = %s; var column = t.doubleColumn(\"x\"); var counts =".formatted(object)
                     + " t.intColumn(\"x\"); var values = array; var all = list; return "
                     + java
                     + ";";
@@ -100,11 +99,9 @@ final class MethodCalls {
                     Map.entry("NumericColumn.compare(Object,Object)", "boxed, boxed"),
                     Map.entry("IntColumn.set(DoublePredicate,Number)", ANY_DOUBLE + ", 1"),
                     Map.entry(
-                            "IntColumn.set(DoublePredicate,NumberColumn)",
-                            ANY_DOUBLE + ", counts"),
+                            "IntColumn.set(DoublePredicate,NumberColumn)", ANY_DOUBLE + ", counts"),
                     Map.entry("Table.sortOn(Comparator)", "(p, q) -> 0"),
-                    Map.entry(
-                            "Table.where(Function)", "p -> p.doubleColumn(\"x\").isNotMissing()"),
+                    Map.entry("Table.where(Function)", "p -> p.doubleColumn(\"x\").isNotMissing()"),
                     Map.entry(
                             "Table.dropWhere(Function)",
                             "p -> p.doubleColumn(\"x\").isNotMissing()"));
@@ -121,7 +118,9 @@ final class MethodCalls {
         return calls("metres", type.getName(), type, true);
     }
 
-    /** A method's name and the erased types of its parameters, as the table of the proof has them. */
+    /**
+     * A method's name and the erased types of its parameters, as the table of the proof has them.
+     */
     static String signature(Executable method) {
         String name = method instanceof Constructor<?> ? "<init>" : method.getName();
         return Arrays.stream(method.getParameterTypes())
@@ -129,8 +128,7 @@ final class MethodCalls {
                 .collect(Collectors.joining(",", name + "(", ")"));
     }
 
-    private static List<Call> calls(
-            String object, String subject, Class<?> type, boolean still) {
+    private static List<Call> calls(String object, String subject, Class<?> type, boolean still) {
         Map<String, Call> found = new TreeMap<>();
         for (Method method : type.getMethods()) {
             boolean wanted =
@@ -200,7 +198,8 @@ final class MethodCalls {
             String rule = name.equals("Predicate") ? "p -> true" : "(p, q) -> p";
             return "(%s<%s>) %s".formatted(name, element, rule);
         }
-        if (name.endsWith("BinaryOperator") || name.endsWith("Predicate") && !name.startsWith("Bi")) {
+        if (name.endsWith("BinaryOperator")
+                || name.endsWith("Predicate") && !name.startsWith("Bi")) {
             return "(%s) %s"
                     .formatted(name, name.endsWith("Predicate") ? "p -> true" : "(p, q) -> p");
         }
@@ -221,8 +220,11 @@ final class MethodCalls {
         Class<?> type = raw(given);
         String generic = given.getTypeName();
         boolean ofDoubles = generic.matches(".*<(T|E|java.lang.Double|Double|java.lang.Number)>");
-        if (type == double.class || type == int.class || type == long.class
-                || type == float.class || type == short.class) {
+        if (type == double.class
+                || type == int.class
+                || type == long.class
+                || type == float.class
+                || type == short.class) {
             return Optional.of(call);
         }
         if (Number.class.isAssignableFrom(type)) {

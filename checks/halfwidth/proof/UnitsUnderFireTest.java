@@ -60,8 +60,7 @@ class UnitsUnderFireTest {
                     "import org.hipparchus.stat.regression.*;",
                     "import tech.tablesaw.api.*;");
 
-    private static final List<String> STATED =
-            List.of("m", "m²", "1", "s", "mm");
+    private static final List<String> STATED = List.of("m", "m²", "1", "s", "mm");
 
     /**
      * @param what for messages
@@ -131,7 +130,9 @@ class UnitsUnderFireTest {
     private static List<MethodCalls.Call> calls() {
         return Stream.of(
                         MethodCalls.of("t.doubleColumn(\"x\")", DoubleColumn.class),
-                        MethodCalls.of("(NumericColumn<Double>) t.doubleColumn(\"x\")", NumericColumn.class),
+                        MethodCalls.of(
+                                "(NumericColumn<Double>) t.doubleColumn(\"x\")",
+                                NumericColumn.class),
                         MethodCalls.of("t.intColumn(\"x\")", IntColumn.class),
                         MethodCalls.of("t", Table.class),
                         MethodCalls.of("row", Row.class),
@@ -182,14 +183,20 @@ class UnitsUnderFireTest {
                         unit ->
                                 STEPS.add(
                                         new Step(
-                                                call.owner() + "." + call.method() + ": " + call.java(),
+                                                call.owner()
+                                                        + "."
+                                                        + call.method()
+                                                        + ": "
+                                                        + call.java(),
                                                 name + "()",
                                                 unit,
                                                 right)));
     }
 
     private static Stream<String> units(Optional<String> right) {
-        return Stream.concat(STATED.stream(), right.stream()).filter(unit -> !unit.isEmpty()).distinct();
+        return Stream.concat(STATED.stream(), right.stream())
+                .filter(unit -> !unit.isEmpty())
+                .distinct();
     }
 
     private static void written(WrittenSteps.Written one) {
@@ -251,8 +258,7 @@ class UnitsUnderFireTest {
 
     @Test
     void noWrongUnitIsProved() {
-        List<String> wrong =
-                those((step, found) -> !step.isRight() && found.proof().proved());
+        List<String> wrong = those((step, found) -> !step.isRight() && found.proof().proved());
 
         assertEquals("", String.join("\n", wrong));
     }
@@ -270,7 +276,8 @@ class UnitsUnderFireTest {
         List<String> right = those((step, found) -> step.isRight());
         List<String> open = those((step, found) -> step.isRight() && !found.proof().proved());
         long wrong = STEPS.size() - right.size();
-        long refused = those((step, found) -> !step.isRight() && found.refused().isPresent()).size();
+        long refused =
+                those((step, found) -> !step.isRight() && found.refused().isPresent()).size();
         System.out.printf(
                 "units under fire: of %d wrong units %d refused, %d left open, none proved;"
                         + " of %d right ones %d proved%n",

@@ -52,8 +52,7 @@ final class WrittenSteps {
     }
 
     static PageStatement member(String java) {
-        return new PageStatement(
-                PageStatement.Kind.MEMBER, java, "", "", false, "", Map.of());
+        return new PageStatement(PageStatement.Kind.MEMBER, java, "", "", false, "", Map.of());
     }
 
     static List<Written> all() {
@@ -66,19 +65,29 @@ final class WrittenSteps {
                 new Written("t.doubleColumn(\"x\").power(0.5).max()", ""),
                 new Written("t.doubleColumn(\"x\").divide(t.doubleColumn(\"y\")).mean()", "m/s"),
                 new Written("t.doubleColumn(\"x\").multiply(t.doubleColumn(\"y\")).sum()", "m·s"),
-                new Written("t.doubleColumn(\"x\").divide(t.doubleColumn(\"x\").mean()).max()", "1"),
+                new Written(
+                        "t.doubleColumn(\"x\").divide(t.doubleColumn(\"x\").mean()).max()", "1"),
                 new Written(
                         "t.doubleColumn(\"x\").divide(t.doubleColumn(\"x\")).log10().max()", "1"),
-                new Written("t.doubleColumn(\"x\").subtract(t.doubleColumn(\"x\").mean()).max()", "m"),
+                new Written(
+                        "t.doubleColumn(\"x\").subtract(t.doubleColumn(\"x\").mean()).max()", "m"),
                 new Written("t.doubleColumn(\"x\").add(t.doubleColumn(\"y\")).max()", ""),
-                new Written("t.where(t.doubleColumn(\"x\").isGreaterThan(0)).doubleColumn(\"x\").mean()", "m"),
+                new Written(
+                        "t.where(t.doubleColumn(\"x\").isGreaterThan(0)).doubleColumn(\"x\").mean()",
+                        "m"),
                 new Written("t.sortOn(\"x\").doubleColumn(\"y\").get(0)", "s"),
                 new Written("t.column(0).size()", "1"),
                 new Written("((DoubleColumn) t.column(0)).mean()", ""),
-                new Written("t.stream().mapToDouble(r -> r.getDouble(\"x\") / r.getDouble(\"y\")).sum()", "m/s"),
+                new Written(
+                        "t.stream().mapToDouble(r -> r.getDouble(\"x\") / r.getDouble(\"y\")).sum()",
+                        "m/s"),
                 new Written("DoubleColumn.create(\"z\", array).variance()", "m²"),
-                new Written("Table.create(DoubleColumn.create(\"z\", array)).doubleColumn(\"z\").mean()", "m"),
-                new Written("t.copy().addColumns(DoubleColumn.create(\"z\", array)).doubleColumn(\"z\").skewness()", "1"),
+                new Written(
+                        "Table.create(DoubleColumn.create(\"z\", array)).doubleColumn(\"z\").mean()",
+                        "m"),
+                new Written(
+                        "t.copy().addColumns(DoubleColumn.create(\"z\", array)).doubleColumn(\"z\").skewness()",
+                        "1"),
                 new Written("Arrays.stream(array).map(v -> v * v).sum()", "m²"),
                 new Written("Arrays.stream(array).map(v -> v - 2).average().orElseThrow()", "m"),
                 new Written("Arrays.stream(array).map(Math::sqrt).sum()", ""),
@@ -93,11 +102,17 @@ final class WrittenSteps {
                 new Written("list.stream().collect(Collectors.summingDouble(v -> v))", "m"),
                 new Written("list.stream().collect(Collectors.counting())", "1"),
                 new Written("list.stream().collect(Collectors.toList()).get(0)", "m"),
-                new Written("list.stream().collect(Collectors.mapping(v -> v * v, Collectors.toList())).get(0)", "m²"),
+                new Written(
+                        "list.stream().collect(Collectors.mapping(v -> v * v, Collectors.toList())).get(0)",
+                        "m²"),
                 new Written("list.stream().collect(Collectors.reducing(1.0, (p, q) -> p * q))", ""),
                 new Written("list.stream().map(Object::hashCode).findFirst().get()", ""),
-                new Written("Stream.iterate(metres, v -> v + 1).limit(3).mapToDouble(v -> v).sum()", "m"),
-                new Written("Stream.iterate(metres, v -> v * v).limit(3).mapToDouble(v -> v).sum()", ""),
+                new Written(
+                        "Stream.iterate(metres, v -> v + 1).limit(3).mapToDouble(v -> v).sum()",
+                        "m"),
+                new Written(
+                        "Stream.iterate(metres, v -> v * v).limit(3).mapToDouble(v -> v).sum()",
+                        ""),
                 new Written("DoubleStream.generate(() -> metres * metres).limit(2).sum()", "m²"),
                 new Written("Collections.max(list)", "m"),
                 new Written("Collections.nCopies(3, metres).get(0)", "m"),
@@ -105,7 +120,9 @@ final class WrittenSteps {
                 new Written("byName.values().stream().mapToDouble(v -> v).sum()", "m"),
                 new Written("Map.of(\"a\", metres, \"b\", 2 * metres).get(\"a\")", "m"),
                 new Written("((DoubleUnaryOperator) v -> v * metres).applyAsDouble(metres)", "m²"),
-                new Written("((DoubleUnaryOperator) v -> v * metres).andThen(v -> v * metres).applyAsDouble(2)", ""),
+                new Written(
+                        "((DoubleUnaryOperator) v -> v * metres).andThen(v -> v * metres).applyAsDouble(2)",
+                        ""),
                 new Written("Optional.of(metres).map(v -> v * v).orElse(metres * metres)", "m²"),
                 new Written("Optional.of(metres).map(v -> v / seconds).get()", "m/s"),
                 new Written("Optional.of(metres).isPresent() ? metres : 0", "m"),

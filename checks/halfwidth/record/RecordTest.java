@@ -5,15 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.approval.Evidence;
+import halfwidth.approval.Role;
 import halfwidth.job.Change;
-import halfwidth.job.Fact;
 import halfwidth.job.Job;
 import halfwidth.job.Place;
+import halfwidth.job.Visit;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
 import halfwidth.run.Budget;
 import halfwidth.run.OpenPage;
+import halfwidth.run.Run;
 import halfwidth.run.Script;
 import halfwidth.run.Values;
 import halfwidth.run.Workshop;
@@ -27,6 +30,7 @@ import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -243,10 +247,20 @@ class RecordTest {
         assertFalse(Verification.isEqual("", "0"));
     }
 
+    private static void sign(Path file, Role role, String by, String remark) {
+        Evidence evidence =
+                new SheetEvidence(
+                                sheet(),
+                                new Run(List.of(), List.of(), Map.of()),
+                                job.reasons(new Visit(PAGE.name(), "pair 3")))
+                        .evidence(true, Optional.empty());
+        Signatures.sign(job, file, new Signing(role, by, remark, false, ""), evidence, PAGE);
+    }
+
     @Test
     void saysWhoSignedAndThatItWasChangedSince() throws IOException {
         Path signed = RecordFile.write(job, sheet(), "pair 3");
-        Signatures.sign(job, signed, Fact.Role.PREPARED, "R. Viewer", "windy");
+        sign(signed, Role.PREPARED, "R. Viewer", "windy");
         Signatures.Signature first = Signatures.of(job, signed).get(0);
         assertEquals("windy", first.signed().remark());
         assertEquals("R. Viewer", first.signed().by());
@@ -256,9 +270,7 @@ class RecordTest {
         assertTrue(Signatures.of(job, signed).get(0).changed());
         assertFalse(Signatures.isAsWritten(job, signed));
         String refusal =
-                assertThrows(
-                                RecordRefused.class,
-                                () -> Signatures.sign(job, signed, Fact.Role.CHECKED, "R", ""))
+                assertThrows(RecordRefused.class, () -> sign(signed, Role.CHECKED, "R", ""))
                         .getMessage();
         assertTrue(refusal.contains("changed after it was written"), refusal);
     }
@@ -269,9 +281,7 @@ class RecordTest {
         assertFalse(Signatures.isKnown(job, foreign));
         assertTrue(Signatures.isKnown(job, record));
         String refusal =
-                assertThrows(
-                                RecordRefused.class,
-                                () -> Signatures.sign(job, foreign, Fact.Role.CHECKED, "R", ""))
+                assertThrows(RecordRefused.class, () -> sign(foreign, Role.CHECKED, "R", ""))
                         .getMessage();
         assertTrue(refusal.contains("is not in the journal of its job"), refusal);
     }

@@ -140,10 +140,12 @@ class AdaptAndReviewTest {
         assertTrue(page.contains("Nothing: this page says the same as the shipped one."), page);
         assertTrue(page.matches("(?s).*Checks: (\\d+) of \\1 hold.*"), page);
         assertTrue(page.contains("<summary>halfwidth.localizer."), page);
-        String form = "name=R.+Viewer&role=checked&remark=step+%3Ci%3E+checked";
+        String form =
+                "name=R.+Viewer&role=checked&remark=step+%3Ci%3E+checked"
+                        + "&override=Only+the+frequency+is+known";
         assertEquals(303, Wire.status(friend.post("/sign/" + PAGE + "?visit=measured", form)));
         String signed = friend.get(review);
-        assertTrue(signed.contains("checked: R. Viewer, "), signed);
+        assertTrue(signed.contains("checked: R. Viewer, despite "), signed);
         assertTrue(signed.contains("step &lt;i&gt; checked"), signed);
         assertTrue(served.journal().contains(",R. Viewer,"), served.journal());
         assertTrue(served.journal().contains(",step <i> checked,"), served.journal());
@@ -165,7 +167,7 @@ class AdaptAndReviewTest {
     @Test
     void aSheetOnWhichNothingIsFilledInIsNotSigned() throws IOException {
         List<String> before = records();
-        String nothing = "Nothing is filled in on this sheet, so there is nothing to sign yet.";
+        String nothing = "othing is filled in on this sheet, so there is nothing to sign yet";
         String page = friend.get("/review/" + PAGE + "?visit=blank");
         assertTrue(page.contains(nothing), page);
         assertFalse(page.contains("<form method=\"post\" action=\"/sign/"), page);
@@ -174,5 +176,57 @@ class AdaptAndReviewTest {
         assertEquals(400, Wire.status(answer));
         assertTrue(answer.contains(nothing), answer);
         assertEquals(before, records());
+    }
+
+    /**
+     * With a wrong factor on a step of the job's own copy, and nobody having prepared the sheet.
+     */
+    @Test
+    void aWrongPageIsNotSignedAsCheckedAndWhatIsAgainstItIsSaid() throws IOException {
+        change(shipped.replaceFirst("assert ", "assert 1 == 2 && "), shipped);
+        List<String> before = records();
+        String sign = "/sign/" + PAGE + "?visit=measured";
+        String answer = friend.post(sign, "name=A.+Nother&role=checked&remark=send+back");
+        assertEquals(400, Wire.status(answer), answer);
+        assertTrue(answer.contains("checks that fail on the worked example: line "), answer);
+        assertTrue(answer.contains("other than shipped at line "), answer);
+        assertEquals(before, records());
+        String review = friend.get("/review/" + PAGE + "?visit=measured");
+        assertTrue(review.contains("Refused, unless it is mended or overridden:"), review);
+        assertTrue(review.contains("I have looked at what differs"), review);
+    }
+
+    @Test
+    void whatIsSentBackStandsOnTheListAtTheHeadAndAtItsFieldUntilItIsAnswered() {
+        String visit = PAGE + "?visit=measured";
+        String back = "name=R.+Viewer&at=frequency&remark=which+%3Ccrystal%3E";
+        assertEquals(303, Wire.status(friend.post("/send-back/" + visit, back)));
+        String said = "R. Viewer, at frequency: which &lt;crystal&gt;";
+        assertTrue(friend.get("/").contains("sent back by " + said));
+        String sheet = friend.get("/fill/" + visit);
+        assertTrue(sheet.contains("<dt>Sent back by</dt><dd>" + said), sheet);
+        String at = sheet.substring(sheet.indexOf("id=\"back-at-frequency\""));
+        assertTrue(at.substring(0, at.indexOf("</div>")).contains(said), at);
+        String sign = friend.post("/sign/" + visit, "name=P&role=prepared&remark=");
+        assertEquals(400, Wire.status(sign), sign);
+        String review = friend.get("/review/" + visit);
+        String line = review.replaceAll("(?s).*name=\"to\" value=\"(\\d+)\".*", "$1");
+        String answer = "to=" + line + "&name=P.+Reparer&text=the+new+one&view=/review";
+        assertEquals(303, Wire.status(friend.post("/answer/" + visit, answer)));
+        assertFalse(friend.get("/fill/" + visit).contains("Sent back by"));
+        assertTrue(friend.get("/review/" + visit).contains("answered: P. Reparer: the new one"));
+    }
+
+    /** Typed while the page was still being compiled, and its window closed before the answer. */
+    @Test
+    void whatIsOnDiskAlreadyIsNotInConflictWithItself() {
+        String entry = "name=frequency&row=0&column=&typed=110.5+MHz&seen=";
+        String first = friend.post("/enter/" + PAGE + "?visit=reopened", entry);
+        String again = friend.post("/enter/" + PAGE + "?visit=reopened", entry);
+        for (String answer : List.of(first, again)) {
+            assertTrue(answer.contains("data-seen=\"110.5 MHz\""), answer);
+            assertFalse(answer.contains("Changed meanwhile"), answer);
+            assertFalse(answer.contains("aria-invalid=\"true\""), answer);
+        }
     }
 }

@@ -1,5 +1,6 @@
 package halfwidth.adapt;
 
+import halfwidth.approval.PageDifference;
 import halfwidth.page.Pages;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -143,6 +144,25 @@ public final class AdaptedPages {
     /** Whether there is a shipped page of that name. */
     public boolean hasShipped(String name) {
         return Files.isRegularFile(named(name, notebooks));
+    }
+
+    /**
+     * What a page's text has otherwise than the shipped page of its name.
+     *
+     * @param notebooks the folder of the shipped pages
+     * @return empty if it says the same; it is told from others by its text, so that it stays the
+     *     same difference when a later version ships another page
+     */
+    public static Optional<PageDifference> difference(Path notebooks, String name, String text) {
+        String digest = Version.of(text.getBytes(StandardCharsets.UTF_8)).digest();
+        if (!NAME.matcher(name).matches() || !Files.isRegularFile(named(name, notebooks))) {
+            return Optional.of(new PageDifference(digest, "none of its name is shipped"));
+        }
+        String shipped = text(named(name, notebooks));
+        Difference difference = Difference.of(shipped.replaceFirst("^\ufeff", ""), text);
+        return difference.isNone()
+                ? Optional.empty()
+                : Optional.of(new PageDifference(digest, difference.words()));
     }
 
     /** How many copies were set aside; they are numbered from 1. */

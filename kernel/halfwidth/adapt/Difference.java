@@ -75,6 +75,32 @@ public record Difference(List<Row> rows) {
         return rows.stream().allMatch(row -> row.kind() == Kind.KEPT);
     }
 
+    /**
+     * Which lines differ: {@code other than shipped at line 12, 20-22; shipped lines left out: 3}.
+     */
+    public String words() {
+        List<String> spans = new ArrayList<>();
+        int first = 0;
+        int last = 0;
+        for (Row row : rows) {
+            int line = row.kind() == Kind.KEPT ? 0 : row.adapted().line();
+            if (line > 0 && line == last + 1 && first > 0) {
+                spans.remove(spans.size() - 1);
+            } else if (line > 0) {
+                first = line;
+            }
+            if (line > 0) {
+                last = line;
+                spans.add(first == last ? "" + first : first + "-" + last);
+            }
+        }
+        long left = rows.stream().filter(row -> row.kind() == Kind.REMOVED).count();
+        String others =
+                spans.isEmpty() ? "" : "other than shipped at line " + String.join(", ", spans);
+        String gone = left == 0 ? "" : "shipped lines left out: " + left;
+        return others + (others.isEmpty() || gone.isEmpty() ? "" : "; ") + gone;
+    }
+
     private static List<String> lines(String text) {
         PageText page = PageText.of(text);
         return page.count() == 0 ? List.of() : PageText.contents(page.whole());

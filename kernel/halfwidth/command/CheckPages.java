@@ -2,6 +2,8 @@ package halfwidth.command;
 
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
+import halfwidth.page.PageRefused;
+import halfwidth.page.Pages;
 import halfwidth.run.OpenPage;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run;
@@ -38,12 +40,10 @@ final class CheckPages implements Callable<Integer> {
         long start = System.nanoTime();
         int failures = 0;
         try (Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
-            List<Page> checked =
-                    names.isEmpty()
-                            ? notebooks.pages().all()
-                            : names.stream().map(n -> notebooks.page(n)).toList();
-            for (Page page : checked) {
-                failures += check(page, workshop);
+            Pages pages = notebooks.pages();
+            List<String> checked = names.isEmpty() ? pages.names() : names;
+            for (String name : checked) {
+                failures += check(pages, name, workshop);
             }
             spec.commandLine()
                     .getOut()
@@ -55,6 +55,17 @@ final class CheckPages implements Callable<Integer> {
                             failures == 0 ? "all hold" : failures + " at fault");
         }
         return failures == 0 ? CommandLineProgram.RAN : CommandLineProgram.FAILED;
+    }
+
+    /** A malformed page is a fault of its own, and no reason to leave the others unchecked. */
+    private int check(Pages pages, String name, Workshop workshop) {
+        try {
+            return check(Notebooks.page(pages, name), workshop);
+        } catch (PageRefused malformed) {
+            spec.commandLine().getOut().printf("%-28s malformed%n", name);
+            spec.commandLine().getErr().println(malformed.getMessage());
+            return malformed.problems().size();
+        }
     }
 
     /** Checks a page, prints what it came to, and returns how many of its steps are at fault. */

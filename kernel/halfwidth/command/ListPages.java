@@ -3,7 +3,7 @@ package halfwidth.command;
 import halfwidth.job.Job;
 import halfwidth.job.Standing;
 import halfwidth.job.Visit;
-import halfwidth.page.Page;
+import halfwidth.page.PageRefused;
 import halfwidth.page.Pages;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -39,23 +39,33 @@ final class ListPages implements Callable<Integer> {
         Pages pages = job.map(j -> j.pages(notebooks.pages())).orElseGet(notebooks::pages);
         Map<Visit, Standing> standings = job.map(known -> known.standings(pages)).orElse(Map.of());
         String stage = null;
-        for (Page page : pages.all()) {
-            String in = page.name().contains("/") ? page.name().split("/")[0] : "";
+        int status = CommandLineProgram.RAN;
+        for (String name : pages.names()) {
+            String in = name.contains("/") ? name.split("/")[0] : "";
             if (!in.equals(stage)) {
                 out.println((stage == null ? "" : System.lineSeparator()) + in);
                 stage = in;
             }
-            out.printf("  %-28s %s%n", page.name(), page.title());
-            standings.forEach((visit, standing) -> stands(page, visit, standing));
+            try {
+                out.printf("  %-28s %s%n", name, pages.find(name).title());
+            } catch (PageRefused malformed) {
+                out.printf("  %-28s %s%n", name, "malformed, see the problems below");
+                spec.commandLine().getErr().println(malformed.getMessage());
+                status = CommandLineProgram.FAILED;
+            }
+            standings.forEach((visit, standing) -> stands(name, visit, standing));
         }
-        return CommandLineProgram.RAN;
+        return status;
     }
 
-    private void stands(Page page, Visit visit, Standing standing) {
-        if (visit.page().equals(page.name())) {
+    private void stands(String page, Visit visit, Standing standing) {
+        if (visit.page().equals(page)) {
+            PrintWriter out = spec.commandLine().getOut();
             String name = visit.name().isEmpty() ? "" : visit.name() + ": ";
-            spec.commandLine().getOut().printf("    %s%s%n", name, standing.words());
-            standing.because().forEach(why -> spec.commandLine().getOut().println("      " + why));
+            out.printf("    %s%s%n", name, standing.words());
+            standing.because()
+                    .forEach(why -> out.println("      " + why.replace("\n", "\n      ")));
+            standing.approval().words().forEach(words -> out.println("      " + words));
         }
     }
 }

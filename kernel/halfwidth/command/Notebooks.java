@@ -25,18 +25,26 @@ final class Notebooks {
      * @throws Refused if there is no such folder
      */
     Pages pages() {
-        if (folder != null && !Files.isDirectory(folder)) {
-            throw new Refused("There is no folder " + folder + "; name the one with the pages.");
-        }
         return new Pages(
-                Optional.ofNullable(folder)
-                        .or(() -> above(Path.of("").toAbsolutePath()))
-                        .or(() -> above(program()))
-                        .orElseThrow(
+                found().orElseThrow(
                                 () ->
                                         new Refused(
                                                 "No folder named notebooks was found; name it with"
                                                         + " --notebooks DIR.")));
+    }
+
+    /**
+     * Finds the folder of the pages; empty if there is none.
+     *
+     * @throws Refused if the one that is named is not there
+     */
+    Optional<Path> found() {
+        if (folder != null && !Files.isDirectory(folder)) {
+            throw new Refused("There is no folder " + folder + "; name the one with the pages.");
+        }
+        return Optional.ofNullable(folder)
+                .or(() -> above(Path.of("").toAbsolutePath()))
+                .or(() -> above(program()));
     }
 
     /**

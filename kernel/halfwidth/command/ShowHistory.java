@@ -82,6 +82,20 @@ final class ShowHistory implements Callable<Integer> {
             String remark = signed.remark().isEmpty() ? "" : ": " + signed.remark();
             return signed.role().words() + " " + signed.file() + " by " + signed.by() + remark;
         }
+        if (fact instanceof Fact.Despite despite) {
+            String reason = despite.reason().isEmpty() ? "" : ", override: " + despite.reason();
+            return "signed by " + despite.by() + " despite " + despite.against() + reason;
+        }
+        if (fact instanceof Fact.SentBack back) {
+            String at = back.at().isEmpty() ? "" : ", at " + back.at();
+            return "sent back by " + back.by() + at + ": " + back.remark();
+        }
+        if (fact instanceof Fact.Answered answer) {
+            return "answer by %s to line %s: %s".formatted(answer.by(), answer.to(), answer.text());
+        }
+        if (fact instanceof Fact.Acknowledged look) {
+            return "difference from the shipped page seen by " + look.by();
+        }
         return ((Fact.Noted) fact).text();
     }
 }

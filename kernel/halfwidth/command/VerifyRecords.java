@@ -1,6 +1,10 @@
 package halfwidth.command;
 
+import halfwidth.approval.Approval;
+import halfwidth.approval.Evidence;
+import halfwidth.approval.Rule;
 import halfwidth.job.Job;
+import halfwidth.job.Visit;
 import halfwidth.record.RecordRefused;
 import halfwidth.record.Signatures;
 import halfwidth.record.Verification;
@@ -23,13 +27,16 @@ import picocli.CommandLine.Spec;
         description = {
             "Do records again from what they hold themselves, and compare every result.",
             "Exit status 0 if every byte and every result is as it was written, and as the job's"
-                    + " journal says where the record lies in one, else 1."
+                    + " journal says where the record lies in one, the page's checks hold and each"
+                    + " signature counts for just this content; else 1, also while what was sent"
+                    + " back is not answered."
         },
         mixinStandardHelpOptions = true)
 final class VerifyRecords implements Callable<Integer> {
     @Parameters(paramLabel = "RECORD", arity = "1..*", description = "HTML files of records.")
     private List<Path> records;
 
+    @Mixin private Notebooks notebooks;
     @Mixin private Allowance allowance;
     @Spec private CommandSpec spec;
 
@@ -48,6 +55,8 @@ final class VerifyRecords implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         out.println(record);
         boolean holds;
+        Optional<Evidence> shown = Optional.empty();
+        Optional<Visit> visit = Optional.empty();
         try {
             Verification verified = Verification.of(record, workshop);
             out.printf(
@@ -59,7 +68,10 @@ final class VerifyRecords implements Callable<Integer> {
             out.println(verified.sealed() ? "  unchanged" : "  CHANGED after it was written");
             out.println(results(verified));
             verified.differences().forEach(difference -> out.println("    " + difference));
-            holds = verified.holds();
+            Evidence evidence = page(verified, out);
+            holds = verified.holds() && evidence.checks().isEmpty();
+            shown = Optional.of(evidence);
+            visit = Optional.of(verified.visit());
         } catch (RecordRefused refusal) {
             spec.commandLine().getErr().println(refusal.getMessage());
             if (!Files.isReadable(record) || Signatures.job(record).isEmpty()) {
@@ -67,9 +79,30 @@ final class VerifyRecords implements Callable<Integer> {
             }
             holds = false;
         }
-        boolean signatures = signatures(record, out);
+        boolean signatures = signatures(record, visit, shown, out);
         out.flush();
         return holds && signatures;
+    }
+
+    /** Prints which page it was made with, and what does not hold there. */
+    private Evidence page(Verification verified, PrintWriter out) {
+        PageText text = PageText.of(verified, notebooks.found());
+        Evidence evidence = verified.evidence(text.difference());
+        out.println("  made with " + text.words());
+        int checks = verified.shows().example().checks().size();
+        int failing = evidence.checks().size();
+        String hold = checks == 0 ? "it has no checks" : "all " + checks + " checks hold";
+        String found = failing == 0 ? hold : failing + " of " + checks + " checks FAIL";
+        out.println("  " + found + (checks == 0 ? "" : " on the worked example"));
+        print("check at %s fails", evidence.checks(), out);
+        print("step at %s fails", evidence.steps(), out);
+        print("limit not met: %s", evidence.limits(), out);
+        print("limit cannot be judged: %s", evidence.unjudged(), out);
+        return evidence;
+    }
+
+    private static void print(String words, List<String> which, PrintWriter out) {
+        which.forEach(one -> out.println("    " + words.formatted(one)));
     }
 
     private static String results(Verification verified) {
@@ -83,7 +116,8 @@ final class VerifyRecords implements Callable<Integer> {
     }
 
     /** Prints who signed, and returns whether it is still what was written and signed. */
-    private boolean signatures(Path record, PrintWriter out) {
+    private boolean signatures(
+            Path record, Optional<Visit> visit, Optional<Evidence> shown, PrintWriter out) {
         Optional<Path> folder = Signatures.job(record);
         if (folder.isEmpty()) {
             out.println("  not in a job folder, so that its signatures are not known here");
@@ -104,13 +138,34 @@ final class VerifyRecords implements Callable<Integer> {
         for (Signatures.Signature is : signatures) {
             String remark = is.signed().remark().isEmpty() ? "" : ": " + is.signed().remark();
             out.printf(
-                    "  %s by %s, %s%s%s%n",
+                    "  signed here as %s by %s, %s%s%s%n",
                     is.signed().role().words(),
                     is.signed().by(),
                     is.line().time(),
                     remark,
                     is.changed() ? " - CHANGED since it was signed" : "");
         }
-        return asWritten && known && signatures.stream().noneMatch(Signatures.Signature::changed);
+        boolean counts =
+                visit.isEmpty()
+                        || shown.isEmpty()
+                        || counts(Signatures.standing(job, record, visit.get(), shown.get()), out);
+        return asWritten
+                && known
+                && counts
+                && signatures.stream().noneMatch(Signatures.Signature::changed);
+    }
+
+    /** Prints how the record stands, and returns whether what was signed counts. */
+    private static boolean counts(Rule rule, PrintWriter out) {
+        Approval approval = rule.approval();
+        approval.words().forEach(words -> out.println("  " + words));
+        approval.sentBack()
+                .forEach(back -> out.println("    not answered yet, journal line " + back.line()));
+        if (approval.prepared().isEmpty() && approval.checked().isEmpty()) {
+            out.println("  neither prepared nor checked");
+        }
+        List<String> wrong = rule.doubts();
+        wrong.forEach(why -> out.println("    DOES NOT COUNT: " + why));
+        return wrong.isEmpty() && approval.sentBack().isEmpty();
     }
 }

@@ -39,8 +39,13 @@ record Changes(Page page, Visit visit, VisitState state) {
                 throw new EntryRefused(change.place() + " is given twice; give it once");
             }
             String before = state.typed(change.place());
-            conflict(change, before);
             Fact.Value value = value(change, before);
+            if (isOther(change, before)) {
+                if (standsAlready(value)) {
+                    continue;
+                }
+                throw conflict(change, before);
+            }
             if (!before.equals(change.typed()) || !value.reason().equals(reason(change.place()))) {
                 facts.add(value);
             }
@@ -59,23 +64,45 @@ record Changes(Page page, Visit visit, VisitState state) {
                 .orElse("");
     }
 
-    private void conflict(Change change, String before) {
-        Optional<String> other = change.believed().filter(seen -> !seen.equals(before));
-        if (other.isPresent()) {
-            Line line = state.values().get(change.place());
-            throw new ChangedMeanwhile(
-                    String.format(
-                            "%s was changed meanwhile%s: it is %s now, it was %s when you saw it,"
-                                    + " and you enter %s. Nothing was entered; look, and enter it"
-                                    + " again",
-                            change.place(),
-                            line == null ? "" : " by " + line.who() + " at " + line.time(),
-                            shown(before),
-                            shown(other.get()),
-                            shown(change.typed())),
-                    change.place(),
-                    before);
+    private static boolean isOther(Change change, String before) {
+        return change.believed().filter(seen -> !seen.equals(before)).isPresent();
+    }
+
+    /**
+     * Whether what stands there means the same: two who type the same do not contradict each other,
+     * nor does somebody whose entry arrived and whose window was closed before it could say so.
+     */
+    private boolean standsAlready(Fact.Value value) {
+        Line line = state.values().get(value.place());
+        if (line == null) {
+            return value.typed().isEmpty() && value.reason().isEmpty();
         }
+        Fact.Value there = (Fact.Value) line.fact();
+        return there.reason().equals(value.reason())
+                && there.understood().equals(value.understood())
+                && there.unit().equals(value.unit())
+                && uncertainty(there).equals(uncertainty(value));
+    }
+
+    private Optional<Double> uncertainty(Fact.Value value) {
+        return value.typed().isEmpty()
+                ? Optional.empty()
+                : read(value.place(), value.typed()).uncertainty();
+    }
+
+    private ChangedMeanwhile conflict(Change change, String before) {
+        Line line = state.values().get(change.place());
+        return new ChangedMeanwhile(
+                String.format(
+                        "%s was changed meanwhile%s: it is %s now, it was %s when you saw it, and"
+                                + " you enter %s. Nothing was entered; look, and enter it again",
+                        change.place(),
+                        line == null ? "" : " by " + line.who() + " at " + line.time(),
+                        shown(before),
+                        shown(change.believed().orElse("")),
+                        shown(change.typed())),
+                change.place(),
+                before);
     }
 
     private static String shown(String typed) {

@@ -1,6 +1,6 @@
 package halfwidth.job;
 
-import java.util.Locale;
+import halfwidth.approval.Role;
 
 /** What one line of the journal says. */
 public sealed interface Fact {
@@ -56,9 +56,10 @@ public sealed interface Fact {
      * A record was written.
      *
      * @param file its file in the folder {@code records}
-     * @param digest SHA-256 of its content
+     * @param digest SHA-256 of its bytes
+     * @param content the fingerprint of what it shows; "" in lines of older programs
      */
-    record Recorded(Visit visit, String file, String digest) implements Fact {}
+    record Recorded(Visit visit, String file, String digest, String content) implements Fact {}
 
     /**
      * A record was signed.
@@ -75,19 +76,36 @@ public sealed interface Fact {
     /** Somebody noted something. */
     record Noted(Visit visit, String text) implements Fact {}
 
-    /** As who a record is signed. */
-    enum Role {
-        PREPARED,
-        CHECKED;
+    /**
+     * What stood against the signature on the line before.
+     *
+     * @param against what it was, in words
+     * @param reason why it was signed as checked all the same; "" for who prepared it
+     */
+    record Despite(Visit visit, String file, String by, String against, String reason)
+            implements Fact {}
 
-        /** As it is written for people and in the journal. */
-        public String words() {
-            return name().toLowerCase(Locale.ROOT);
-        }
+    /**
+     * A sheet was sent back.
+     *
+     * @param at the field, table or result, or {@code line 42} for a step; "" for the whole sheet
+     * @param by who sent it back, as named
+     * @param content the fingerprint of what it showed
+     */
+    record SentBack(Visit visit, String at, String by, String content, String remark)
+            implements Fact {}
 
-        @Override
-        public String toString() {
-            return words();
-        }
-    }
+    /**
+     * Somebody answered to what was sent back.
+     *
+     * @param to the number of its line
+     */
+    record Answered(Visit visit, long to, String by, String text) implements Fact {}
+
+    /**
+     * Somebody looked at what an adapted page has otherwise than the shipped one.
+     *
+     * @param difference its digest
+     */
+    record Acknowledged(Visit visit, String by, String difference) implements Fact {}
 }

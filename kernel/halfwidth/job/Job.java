@@ -1,16 +1,16 @@
 package halfwidth.job;
 
+import halfwidth.approval.Approval;
+import halfwidth.approval.Event;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
 import halfwidth.value.NewEntry;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -106,38 +106,58 @@ public final class Job implements AutoCloseable {
     }
 
     /**
-     * What heads a sheet of a visit: its name, what job.csv says, and who signed a record of this
-     * page with just these values, and when. A signature of other values, or of another text of the
-     * page, heads nothing.
+     * What heads a sheet of a visit: its name, what job.csv says, and who prepared, checked or sent
+     * back just what it shows. A signature of anything else heads nothing.
      *
      * @param visit the visit's name, "" for that without
      */
-    public synchronized Map<String, String> heading(Filled filled, String visit) {
+    public Map<String, String> heading(Filled filled, String visit) {
+        Visit of = new Visit(filled.page().name(), visit);
+        return heading(of, approval(of, content(filled, visit)));
+    }
+
+    /** What heads a sheet of a visit that was prepared, checked or sent back so. */
+    public Map<String, String> heading(Visit visit, Approval approval) {
         Map<String, String> all = new LinkedHashMap<>();
-        if (!visit.isEmpty()) {
-            all.put("Visit", visit);
+        if (!visit.name().isEmpty()) {
+            all.put("Visit", visit.name());
         }
         all.putAll(heading);
-        now
-                .of(new Visit(filled.page().name(), visit))
-                .map(state -> state.signed(Fingerprint.of(filled)))
-                .orElse(Map.of())
-                .values()
-                .stream()
-                .sorted(Comparator.comparing(Line::number))
-                .forEach(line -> all.putAll(signed(line)));
+        all.putAll(approval.heading());
         return all;
     }
 
-    private static Map<String, String> signed(Line line) {
-        Fact.Signed signed = (Fact.Signed) line.fact();
-        return signed(signed.role(), signed.by(), line.time().toLocalDate());
+    /** What was said by name about a visit's sheet, in order. */
+    public synchronized List<Event> events(Visit visit) {
+        return state(visit).events();
     }
 
-    /** What a signature puts into the heading. */
-    public static Map<String, String> signed(Fact.Role role, String by, LocalDate day) {
-        String box = role == Fact.Role.PREPARED ? "Prepared by" : "Checked by";
-        return Map.of(box, by, "Date", day.toString());
+    /** Who prepared, checked or sent back a sheet that shows just this. */
+    public Approval approval(Visit visit, String content) {
+        return Approval.of(events(visit), content);
+    }
+
+    /**
+     * The fingerprint of what a visit's sheet shows.
+     *
+     * @param filled the page with the visit's values
+     */
+    public String content(Filled filled, String visit) {
+        return Fingerprint.of(filled, reasons(new Visit(filled.page().name(), visit)));
+    }
+
+    /** The fingerprint of what a visit's sheet shows by this page with the values it has now. */
+    public synchronized String content(Page page, String visit) {
+        return content(filled(page, visit).filled(), visit);
+    }
+
+    /** Why there is no value, at each blank of a visit for which somebody said so. */
+    public synchronized Map<Place, String> reasons(Visit visit) {
+        return state(visit).reasons();
+    }
+
+    private VisitState state(Visit visit) {
+        return now.of(visit).orElseGet(VisitState::new);
     }
 
     /** What is wrong with the journal: lines altered, removed or torn off. */
@@ -213,15 +233,17 @@ public final class Job implements AutoCloseable {
 
     /** What stands at each place of a visit, with who entered it, when and why it is blank. */
     public synchronized Map<Place, Line> values(Visit visit) {
-        return Collections.unmodifiableMap(
-                now.of(visit)
-                        .map(state -> new LinkedHashMap<>(state.values()))
-                        .orElseGet(LinkedHashMap::new));
+        return Collections.unmodifiableMap(new LinkedHashMap<>(state(visit).values()));
+    }
+
+    /** Whether anything is filled in on a visit's sheet, be it why there is no value. */
+    public synchronized boolean isFilledIn(Visit visit) {
+        return state(visit).isFilledIn();
     }
 
     /** What the last run of a visit published, by name. */
     public synchronized Map<String, Finding> findings(Visit visit) {
-        return now.of(visit).map(state -> Map.copyOf(state.findings())).orElse(Map.of());
+        return Map.copyOf(state(visit).findings());
     }
 
     /**
@@ -289,7 +311,7 @@ public final class Job implements AutoCloseable {
 
     private Changes changes(Page page, String name) {
         Visit visit = new Visit(page.name(), name);
-        return new Changes(page, visit, now.of(visit).orElseGet(VisitState::new));
+        return new Changes(page, visit, state(visit));
     }
 
     /**
@@ -301,8 +323,8 @@ public final class Job implements AutoCloseable {
     public synchronized List<Line> publish(
             Filled filled, String visit, Outcome outcome, List<Finding> findings) {
         Visit of = new Visit(filled.page().name(), visit);
-        Fact ran = new Fact.Ran(of, outcome, Fingerprint.of(filled));
-        if (now.of(of).map(state -> state.has(ran, findings)).orElse(false)) {
+        Fact ran = new Fact.Ran(of, outcome, content(filled, visit));
+        if (state(of).has(ran, findings)) {
             return List.of();
         }
         List<Fact> facts = new ArrayList<>(List.of(ran));
@@ -311,14 +333,15 @@ public final class Job implements AutoCloseable {
     }
 
     /**
-     * Writes a fact that is neither a value nor the undoing of one: a note, a signature, or which
-     * visit an input takes its value from.
+     * Writes facts that are neither values nor the undoing of them, all or none: a note, a
+     * signature, or which visit an input takes its value from.
      */
-    public synchronized List<Line> state(Fact fact) {
-        if (fact instanceof Fact.Value || fact instanceof Fact.Undo) {
-            throw new IllegalArgumentException("fact " + fact + " must be entered or undone");
+    public synchronized List<Line> state(Fact... facts) {
+        List<Fact> all = List.of(facts);
+        if (all.stream().anyMatch(f -> f instanceof Fact.Value || f instanceof Fact.Undo)) {
+            throw new IllegalArgumentException("facts " + all + " must be entered or undone");
         }
-        return write(List.of(fact));
+        return write(all);
     }
 
     /**

@@ -1,5 +1,6 @@
 package halfwidth.job;
 
+import halfwidth.approval.Role;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -72,6 +73,7 @@ final class LineReader {
         Visit of = visit(plain(cells.get(5)), plain(cells.get(6)));
         String kind = cells.get(4);
         String name = plain(cells.get(7));
+        String typed = plain(cells.get(10));
         String understood = plain(cells.get(11));
         String remark = plain(cells.get(15));
         return switch (kind) {
@@ -89,7 +91,11 @@ final class LineReader {
             case "run" -> new Fact.Ran(of, Outcome.read(name), understood);
             case "undo" -> new Fact.Undo(of, Long.parseLong(name));
             case "source" -> new Fact.Choice(of, name, understood);
-            case "record" -> new Fact.Recorded(of, name, understood);
+            case "record" -> new Fact.Recorded(of, name, understood, typed);
+            case "despite" -> new Fact.Despite(of, name, typed, understood, remark);
+            case "sent back" -> new Fact.SentBack(of, name, typed, understood, remark);
+            case "answer" -> new Fact.Answered(of, Long.parseLong(name), typed, remark);
+            case "difference seen" -> new Fact.Acknowledged(of, typed, understood);
             case "note" -> new Fact.Noted(of, remark);
             default -> signed(of, cells);
         };
@@ -102,7 +108,7 @@ final class LineReader {
                 visit,
                 plain(cells.get(7)),
                 plain(cells.get(11)),
-                Fact.Role.valueOf(cells.get(4).toUpperCase(Locale.ROOT)),
+                Role.valueOf(cells.get(4).toUpperCase(Locale.ROOT)),
                 plain(by),
                 plain(cells.get(15)));
     }

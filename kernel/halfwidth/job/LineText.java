@@ -86,29 +86,42 @@ final class LineText {
             return brief("source", fact, choice.input(), choice.from(), "");
         }
         if (fact instanceof Fact.Recorded record) {
-            return brief("record", fact, record.file(), record.digest(), "");
+            return named("record", fact, record.file(), record.content(), record.digest(), "");
         }
         if (fact instanceof Fact.Signed signed) {
             String kind = signed.role().words();
-            return row(
-                    kind,
+            return named(kind, fact, signed.file(), signed.by(), signed.digest(), signed.remark());
+        }
+        if (fact instanceof Fact.Despite despite) {
+            return named(
+                    "despite",
                     fact,
-                    signed.file(),
-                    "",
-                    "",
-                    signed.by(),
-                    signed.digest(),
-                    "",
-                    "",
-                    "",
-                    signed.remark());
+                    despite.file(),
+                    despite.by(),
+                    despite.against(),
+                    despite.reason());
+        }
+        if (fact instanceof Fact.SentBack back) {
+            return named("sent back", fact, back.at(), back.by(), back.content(), back.remark());
+        }
+        if (fact instanceof Fact.Answered answer) {
+            String to = Long.toString(answer.to());
+            return named("answer", fact, to, answer.by(), "", answer.text());
+        }
+        if (fact instanceof Fact.Acknowledged look) {
+            return named("difference seen", fact, "", look.by(), look.difference(), "");
         }
         return brief("note", fact, "", "", ((Fact.Noted) fact).text());
     }
 
     private static Object[] brief(
             String kind, Fact fact, String name, String understood, String remark) {
-        return row(kind, fact, name, "", "", "", understood, "", "", "", remark);
+        return named(kind, fact, name, "", understood, remark);
+    }
+
+    private static Object[] named(
+            String kind, Fact fact, String name, String typed, String understood, String remark) {
+        return row(kind, fact, name, "", "", typed, understood, "", "", "", remark);
     }
 
     private static Object[] row(String kind, Fact fact, Object... rest) {

@@ -1,8 +1,10 @@
 package halfwidth.job;
 
+import halfwidth.approval.Approval;
 import halfwidth.page.Field;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
+import halfwidth.page.PageRefused;
 import halfwidth.page.Pages;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,7 +18,6 @@ import java.util.Set;
 /** Works out how visits stand: whether all that a run was made from is still as it was. */
 final class Standings {
     static final String OUT_OF_DATE = "out of date";
-    private static final String REFUSED = "refused";
 
     private final Moment moment;
     private final Pages pages;
@@ -41,7 +42,7 @@ final class Standings {
         try {
             return of(visit);
         } catch (JobRefused ring) {
-            return new Standing(REFUSED, List.of(ring.getMessage()), Optional.empty());
+            return Standing.refused(ring.getMessage());
         }
     }
 
@@ -90,22 +91,28 @@ final class Standings {
 
     private Standing standing(Visit visit) {
         VisitState state = moment.of(visit).orElseGet(VisitState::new);
-        Optional<Page> page = page(visit.page());
+        Optional<Page> page;
+        try {
+            page = page(visit.page());
+        } catch (PageRefused malformed) {
+            return Standing.refused(malformed.getMessage());
+        }
         if (page.isEmpty()) {
-            return new Standing(REFUSED, List.of("there is no such page"), Optional.empty());
+            return Standing.refused("there is no such page");
         }
         List<String> because = stale(visit, page.get());
+        Filled filled = new Filler(moment, page.get(), visit).fill().filled();
+        Approval approval = Approval.of(state.events(), Fingerprint.of(filled, state.reasons()));
         if (state.ran().isEmpty()) {
             String words = state.values().isEmpty() ? "not started" : "not run";
-            return new Standing(words, List.of(), Optional.empty());
+            return new Standing(words, List.of(), Optional.empty(), approval);
         }
         Fact.Ran ran = (Fact.Ran) state.ran().get().fact();
-        Filled filled = new Filler(moment, page.get(), visit).fill().filled();
-        if (!Fingerprint.of(filled).equals(ran.madeFrom())) {
+        if (!Fingerprint.isOf(ran.madeFrom(), filled, state.reasons())) {
             because.add(0, "its page, values or array were changed since it was run");
         }
         String words = because.isEmpty() ? ran.outcome().words() : OUT_OF_DATE;
-        return new Standing(words, because, Optional.of(ran.outcome()));
+        return new Standing(words, because, Optional.of(ran.outcome()), approval);
     }
 
     /** The visits that this one takes values from and that are out of date. */

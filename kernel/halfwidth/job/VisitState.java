@@ -1,5 +1,7 @@
 package halfwidth.job;
 
+import halfwidth.approval.Event;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +14,7 @@ final class VisitState {
     private final Map<String, String> choices = new HashMap<>();
     private final Map<String, Finding> findings = new LinkedHashMap<>();
     private final Map<String, String> recorded = new HashMap<>();
-    private final Map<String, Map<Fact.Role, Line>> signed = new HashMap<>();
+    private final List<Event> events = new ArrayList<>();
     private Line ran;
 
     void add(Line line) {
@@ -26,11 +28,51 @@ final class VisitState {
             findings.clear();
         } else if (fact instanceof Fact.Found found) {
             findings.put(found.finding().name(), found.finding());
-        } else if (fact instanceof Fact.Recorded record && ran != null) {
-            recorded.put(record.file(), ((Fact.Ran) ran.fact()).madeFrom());
-        } else if (fact instanceof Fact.Signed signature) {
-            signed.computeIfAbsent(recorded.get(signature.file()), first -> new HashMap<>())
-                    .put(signature.role(), line);
+        } else if (fact instanceof Fact.Recorded record) {
+            recorded.put(record.file(), content(record));
+        } else {
+            approve(line, fact);
+        }
+    }
+
+    /** Older programs did not say what a record shows, but ran the page just before. */
+    private String content(Fact.Recorded record) {
+        boolean older = record.content().isEmpty() && ran != null;
+        return older ? ((Fact.Ran) ran.fact()).madeFrom() : record.content();
+    }
+
+    private void approve(Line line, Fact fact) {
+        if (fact instanceof Fact.Signed is) {
+            events.add(
+                    new Event.Signed(
+                            line.number(),
+                            line.time(),
+                            is.by(),
+                            is.role(),
+                            recorded.getOrDefault(is.file(), ""),
+                            is.file(),
+                            "",
+                            "",
+                            is.remark()));
+        } else if (fact instanceof Fact.Despite despite) {
+            int last = events.size() - 1;
+            if (last >= 0 && events.get(last) instanceof Event.Signed signed) {
+                events.set(last, signed.despite(despite.against(), despite.reason()));
+            }
+        } else if (fact instanceof Fact.SentBack is) {
+            events.add(
+                    new Event.SentBack(
+                            line.number(),
+                            line.time(),
+                            is.by(),
+                            is.content(),
+                            is.at(),
+                            is.remark()));
+        } else if (fact instanceof Fact.Answered is) {
+            events.add(new Event.Answered(line.number(), line.time(), is.by(), is.to(), is.text()));
+        } else if (fact instanceof Fact.Acknowledged is) {
+            events.add(
+                    new Event.Acknowledged(line.number(), line.time(), is.by(), is.difference()));
         }
     }
 
@@ -64,13 +106,29 @@ final class VisitState {
                 && List.copyOf(findings.values()).equals(found);
     }
 
-    /**
-     * The last signature in each role under a record of what was run from just these values.
-     *
-     * @param madeFrom the digest of the page's text and values
-     */
-    Map<Fact.Role, Line> signed(String madeFrom) {
-        return signed.getOrDefault(madeFrom, Map.of());
+    /** What was said by name about the sheet, in order. */
+    List<Event> events() {
+        return List.copyOf(events);
+    }
+
+    /** Whether there is a value, or why there is none, at any place. */
+    boolean isFilledIn() {
+        return values.values().stream()
+                .map(line -> (Fact.Value) line.fact())
+                .anyMatch(value -> !value.typed().isEmpty() || !value.reason().isEmpty());
+    }
+
+    /** Why there is no value, at each blank for which somebody said so. */
+    Map<Place, String> reasons() {
+        Map<Place, String> reasons = new LinkedHashMap<>();
+        values.forEach(
+                (place, line) -> {
+                    String reason = ((Fact.Value) line.fact()).reason();
+                    if (!reason.isEmpty()) {
+                        reasons.put(place, reason);
+                    }
+                });
+        return reasons;
     }
 
     Optional<Line> ran() {

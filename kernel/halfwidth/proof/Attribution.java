@@ -23,8 +23,7 @@ final class Attribution {
     }
 
     /** Prepares to read a source, and tells what is wrong with it. */
-    static JavacTask task(
-            String file, String source, DiagnosticListener<JavaFileObject> problems) {
+    static JavacTask task(String file, String source, DiagnosticListener<JavaFileObject> problems) {
         JavaFileObject text =
                 new SimpleJavaFileObject(
                         URI.create("string:///" + file), JavaFileObject.Kind.SOURCE) {

@@ -172,9 +172,7 @@ final class Calls {
         boolean still = method.getModifiers().contains(Modifier.STATIC);
         if (still) {
             TreePath own = methods.get(method);
-            return own != null
-                    ? run(own, parameters(own, values))
-                    : called(method, null, values);
+            return own != null ? run(own, parameters(own, values)) : called(method, null, values);
         }
         Element named =
                 expressions
@@ -244,8 +242,7 @@ final class Calls {
         if (!method.getSimpleName().toString().endsWith("Microamps")) {
             check(method, arguments);
         }
-        Amount carried =
-                throughRules(carried(subject, ofNoUnit(method, arguments)), arguments);
+        Amount carried = throughRules(carried(subject, ofNoUnit(method, arguments)), arguments);
         Optional<String> bracket = stated.given(method);
         if (!isNumber(method.getReturnType())) {
             Optional<Unit> unit = bracket.flatMap(Calls::unit);

@@ -92,8 +92,7 @@ final class Changes {
     }
 
     private static TreePath argument(TreePath path) {
-        return new TreePath(
-                path, ((MethodInvocationTree) path.getLeaf()).getArguments().get(0));
+        return new TreePath(path, ((MethodInvocationTree) path.getLeaf()).getArguments().get(0));
     }
 
     private void add(TreePath to, Value before, Value more, Scope scope) {

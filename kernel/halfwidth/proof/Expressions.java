@@ -20,8 +20,7 @@ final class Expressions {
     private final Statements statements;
     private final Scope globals;
 
-    Expressions(
-            Trees trees, StatedUnits stated, Map<Element, TreePath> methods, Scope globals) {
+    Expressions(Trees trees, StatedUnits stated, Map<Element, TreePath> methods, Scope globals) {
         this.trees = trees;
         this.globals = globals;
         this.stated = stated;

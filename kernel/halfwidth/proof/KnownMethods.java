@@ -29,8 +29,7 @@ import javax.lang.model.util.ElementFilter;
  * it, indented, an effect, a colon and its methods; longer lines go on below, indented further.
  */
 final class KnownMethods {
-    private static final List<String> FILES =
-            List.of("jdk.txt", "tablesaw.txt", "hipparchus.txt");
+    private static final List<String> FILES = List.of("jdk.txt", "tablesaw.txt", "hipparchus.txt");
 
     /** By class, then by signature. */
     private static final Map<String, Map<String, Effect>> BY_CLASS = new HashMap<>();
@@ -55,9 +54,7 @@ final class KnownMethods {
             TypeElement type = types.remove();
             boolean declares = type.equals(method.getEnclosingElement()) || has(type, signature);
             Effect effect =
-                    declares
-                            ? BY_CLASS.getOrDefault(name(type), Map.of()).get(signature)
-                            : null;
+                    declares ? BY_CLASS.getOrDefault(name(type), Map.of()).get(signature) : null;
             if (effect != null) {
                 return Optional.of(effect);
             }
@@ -76,9 +73,7 @@ final class KnownMethods {
     }
 
     private static List<TypeElement> supertypes(TypeElement type) {
-        return Stream.concat(
-                        Stream.of(type.getSuperclass()),
-                        type.getInterfaces().stream())
+        return Stream.concat(Stream.of(type.getSuperclass()), type.getInterfaces().stream())
                 .filter(DeclaredType.class::isInstance)
                 .map(above -> (TypeElement) ((DeclaredType) above).asElement())
                 .toList();

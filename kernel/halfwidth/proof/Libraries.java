@@ -132,7 +132,8 @@ final class Libraries {
 
     private static boolean isOfColumn(ExecutableElement method) {
         String owner = ((TypeElement) method.getEnclosingElement()).getQualifiedName().toString();
-        return owner.matches("tech\\.tablesaw\\..*\\.(\\w*Column|NumberMapFunctions|NumberFilters)");
+        return owner.matches(
+                "tech\\.tablesaw\\..*\\.(\\w*Column|NumberMapFunctions|NumberFilters)");
     }
 
     /** What a column that stands on its own has in it. */

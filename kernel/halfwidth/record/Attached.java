@@ -3,6 +3,7 @@ package halfwidth.record;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -21,6 +22,9 @@ final class Attached {
     /** What the id of an array's file begins with; the input that names it follows. */
     static final String ARRAY = "array-";
 
+    /** The id of why there is no value at a blank; only what has any has it. */
+    static final String BLANKS = "blanks";
+
     private Attached() {}
 
     /**
@@ -35,7 +39,8 @@ final class Attached {
                 text(document, "page-text"),
                 text(document, "entries"),
                 text(document, "unrounded"),
-                arrays(document));
+                arrays(document),
+                found(document, BLANKS).orElse(Contents.NO_BLANKS));
     }
 
     private static Document parsed(byte[] file) {
@@ -53,11 +58,14 @@ final class Attached {
     }
 
     private static String text(Document document, String id) {
+        return found(document, id).orElseThrow(() -> none(id));
+    }
+
+    private static Optional<String> found(Document document, String id) {
         return attached(document)
                 .filter(element -> element.getAttribute("id").equals(id))
                 .map(Element::getTextContent)
-                .findFirst()
-                .orElseThrow(() -> none(id));
+                .findFirst();
     }
 
     private static RecordRefused none(String id) {

@@ -1,6 +1,7 @@
 package halfwidth.record;
 
 import halfwidth.job.Finding;
+import halfwidth.job.Place;
 import halfwidth.localizer.array.NamedArray;
 import halfwidth.page.Column;
 import halfwidth.page.Field;
@@ -17,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -29,13 +31,28 @@ import org.apache.commons.csv.CSVRecord;
  * @param entries as CSV, a line for each input and each cell that is not blank
  * @param results as CSV, a line for each result, unrounded
  * @param arrays the text of each array's file, by the input that names it
+ * @param blanks as CSV, a line for each blank for which somebody said why
  */
 record Contents(
-        String about, String page, String entries, String results, Map<String, String> arrays) {
+        String about,
+        String page,
+        String entries,
+        String results,
+        Map<String, String> arrays,
+        String blanks) {
+    /** Of a record of an older program, which did not keep why a blank is one. */
+    static final String NO_BLANKS = "name,row,column,reason\n";
+
     private static final CSVFormat FORMAT =
             CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
 
-    static Contents of(Map<String, String> about, Filled filled, List<Finding> findings) {
+    static Contents of(
+            Map<String, String> about,
+            Filled filled,
+            List<Finding> findings,
+            Map<Place, String> reasons) {
+        List<List<Object>> blanks = new ArrayList<>();
+        reasons.forEach((at, why) -> blanks.add(List.of(at.name(), at.row(), at.column(), why)));
         List<List<Object>> facts = new ArrayList<>();
         about.forEach((name, value) -> facts.add(List.of(name, value)));
         List<List<Object>> results = new ArrayList<>();
@@ -47,7 +64,8 @@ record Contents(
                 filled.page().text(),
                 csv(List.of("name", "row", "column", "typed", "from"), entries(filled)),
                 csv(List.of("name", "value", "unit", "uncertainty", "verdict"), results),
-                arrays(filled));
+                arrays(filled),
+                NO_BLANKS + csv(blanks));
     }
 
     private static Map<String, String> arrays(Filled filled) {
@@ -85,9 +103,13 @@ record Contents(
     }
 
     private static String csv(List<String> header, List<List<Object>> rows) {
-        StringBuilder text = new StringBuilder(FORMAT.format(header.toArray())).append('\n');
-        rows.forEach(row -> text.append(FORMAT.format(row.toArray())).append('\n'));
-        return text.toString();
+        return FORMAT.format(header.toArray()) + '\n' + csv(rows);
+    }
+
+    private static String csv(List<List<Object>> rows) {
+        return rows.stream()
+                .map(row -> FORMAT.format(row.toArray()) + '\n')
+                .collect(Collectors.joining());
     }
 
     private static List<CSVRecord> lines(String csv) {
@@ -103,6 +125,15 @@ record Contents(
         Map<String, String> facts = new LinkedHashMap<>();
         lines(about).forEach(line -> facts.put(line.get(0), line.get(1)));
         return facts;
+    }
+
+    /** Why there is no value, at each blank for which somebody said so. */
+    Map<Place, String> reasons() {
+        return lines(blanks).stream()
+                .collect(
+                        Collectors.toMap(
+                                l -> new Place(l.get(0), Integer.parseInt(l.get(1)), l.get(2)),
+                                l -> l.get(3)));
     }
 
     List<Finding> findings() {

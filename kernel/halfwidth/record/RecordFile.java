@@ -3,6 +3,7 @@ package halfwidth.record;
 import halfwidth.job.Fact;
 import halfwidth.job.Fingerprint;
 import halfwidth.job.Job;
+import halfwidth.job.Place;
 import halfwidth.job.Visit;
 import halfwidth.show.Attachment;
 import halfwidth.show.HtmlSheet;
@@ -31,6 +32,9 @@ public final class RecordFile {
     /** A file's name may have 255 letters, and the path to it 260 on some systems. */
     private static final int LONGEST_NAME = 80;
 
+    /** What a record says of its page's text where it is the one that its program ships. */
+    static final String SHIPPED = "shipped";
+
     private RecordFile() {}
 
     /**
@@ -42,7 +46,10 @@ public final class RecordFile {
      * @throws RecordRefused if it cannot be written
      */
     public static Path write(Job job, Sheet sheet, String visit) {
-        String html = html(sheet, about(job, sheet, visit));
+        Visit of = new Visit(sheet.page().name(), visit);
+        Map<Place, String> reasons = job.reasons(of);
+        String content = Fingerprint.of(sheet.filled(), reasons);
+        String html = html(sheet, about(job, sheet, visit, content), reasons);
         Path folder = job.folder().resolve("records");
         String name = name(sheet, visit);
         if (Files.isSymbolicLink(folder)) {
@@ -53,9 +60,8 @@ public final class RecordFile {
             Path file = free(folder, name);
             put(csv(file), ResultsCsv.of(sheet));
             put(file, html);
-            Visit of = new Visit(sheet.page().name(), visit);
-            String digest = Fingerprint.of(html);
-            job.state(new Fact.Recorded(of, file.getFileName().toString(), digest));
+            String written = file.getFileName().toString();
+            job.state(new Fact.Recorded(of, written, Fingerprint.of(html), content));
             return file;
         } catch (IOException e) {
             throw new RecordRefused("Folder " + folder + " cannot be written: " + e);
@@ -68,7 +74,7 @@ public final class RecordFile {
         return record.resolveSibling(name);
     }
 
-    private static Map<String, String> about(Job job, Sheet sheet, String visit) {
+    private static Map<String, String> about(Job job, Sheet sheet, String visit, String content) {
         Map<String, String> about = new LinkedHashMap<>();
         about.put("page", sheet.page().name());
         about.put("visit", visit);
@@ -77,16 +83,21 @@ public final class RecordFile {
                 DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(sheet.stamp().ran().withNano(0)));
         about.put("program", sheet.stamp().version());
         about.put("java", sheet.stamp().java());
-        about.put("made from", Fingerprint.of(sheet.filled()));
+        about.put("page text", sheet.ownCopy().isPresent() ? "adapted" : SHIPPED);
+        about.put("made from", content);
         about.put("journal line", Long.toString(job.last()));
         return about;
     }
 
-    static String html(Sheet sheet, Map<String, String> about) {
-        Contents contents = Contents.of(about, sheet.filled(), Findings.of(sheet));
+    static String html(Sheet sheet, Map<String, String> about, Map<Place, String> reasons) {
+        Contents contents = Contents.of(about, sheet.filled(), Findings.of(sheet), reasons);
         List<Attachment> attached = new ArrayList<>();
         attached.add(new Attachment("about", "About this record", contents.about()));
         attached.add(new Attachment("entries", "What was entered", contents.entries()));
+        if (!reasons.isEmpty()) {
+            String title = "Why there is no value";
+            attached.add(new Attachment(Attached.BLANKS, title, contents.blanks()));
+        }
         contents.arrays()
                 .forEach(
                         (input, text) -> {

@@ -1,7 +1,11 @@
 package halfwidth.record;
 
+import halfwidth.approval.Evidence;
+import halfwidth.approval.PageDifference;
 import halfwidth.job.Finding;
 import halfwidth.job.Fingerprint;
+import halfwidth.job.Place;
+import halfwidth.job.Visit;
 import halfwidth.page.Filled;
 import halfwidth.page.PageRefused;
 import halfwidth.run.OpenPage;
@@ -20,6 +24,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /**
@@ -30,13 +35,15 @@ import java.util.TreeSet;
  * @param results how many results it has
  * @param exact whether every number came out to the last digit
  * @param differences each result that did not come out again, in words; none if all did
+ * @param shows what it shows when it is done again
  */
 public record Verification(
         Map<String, String> about,
         boolean sealed,
         int results,
         boolean exact,
-        List<String> differences) {
+        List<String> differences,
+        SheetEvidence shows) {
 
     /**
      * Two numbers are equal if they differ by less than this part of the larger. Another Java may
@@ -53,6 +60,31 @@ public record Verification(
         return sealed && differences.isEmpty();
     }
 
+    /** The visit of which it is. */
+    public Visit visit() {
+        return new Visit(about.getOrDefault("page", ""), about.getOrDefault("visit", ""));
+    }
+
+    /** The page that it holds, with the values. */
+    public Filled filled() {
+        return shows.sheet().filled();
+    }
+
+    /** Whether it says that its page was the one that its program shipped. */
+    public boolean saysShipped() {
+        return RecordFile.SHIPPED.equals(about.get("page text"));
+    }
+
+    /**
+     * What it shows to whoever signs it.
+     *
+     * @param difference what its page has otherwise than the shipped one; empty if it is that
+     */
+    public Evidence evidence(Optional<PageDifference> difference) {
+        boolean filledIn = !filled().entries().isEmpty() || !filled().readings().isEmpty();
+        return shows.evidence(filledIn, difference);
+    }
+
     /**
      * Does a record again.
      *
@@ -64,9 +96,11 @@ public record Verification(
             Contents contents = Attached.read(bytes);
             Filled filled = contents.filled();
             Map<String, Finding> before = byName(contents.findings());
-            Map<String, Finding> after = byName(again(filled, workshop));
+            SheetEvidence shows = again(filled, contents.reasons(), workshop);
+            Map<String, Finding> after = byName(Findings.of(shows.sheet()));
             List<String> differences = new ArrayList<>();
-            if (!Fingerprint.of(filled).equals(contents.facts().get("made from"))) {
+            String madeFrom = contents.facts().getOrDefault("made from", "");
+            if (!Fingerprint.isOf(madeFrom, filled, contents.reasons())) {
                 differences.add("the page or the values attached are not those that were run");
             }
             TreeSet<String> names = new TreeSet<>(before.keySet());
@@ -77,7 +111,8 @@ public record Verification(
                     Seal.holds(bytes),
                     before.size(),
                     before.equals(after),
-                    differences);
+                    differences,
+                    shows);
         } catch (RecordRefused
                 | PageRefused
                 | EntryRefused
@@ -101,11 +136,14 @@ public record Verification(
         return new RecordRefused(file + how + wrong.getMessage());
     }
 
-    private static List<Finding> again(Filled filled, Workshop workshop) {
+    private static SheetEvidence again(
+            Filled filled, Map<Place, String> reasons, Workshop workshop) {
         try (OpenPage page = workshop.open(Script.of(filled.page()))) {
             Run run = page.run(Values.of(filled));
+            Run example = page.run(Values.of(Filled.example(filled.page())));
             Stamp stamp = Stamp.of("", ZonedDateTime.now(), new byte[0]);
-            return Findings.of(new Sheet(filled, run, Map.of(), stamp));
+            Sheet sheet = new Sheet(filled, run, Map.of(), stamp);
+            return new SheetEvidence(sheet, example, reasons);
         }
     }
 

@@ -7,6 +7,9 @@ import halfwidth.run.Shown;
 import halfwidth.vocabulary.Action;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A result of a page after a run, and the verdict on it.
@@ -102,6 +105,18 @@ public record Answer(
 
     public Verdict verdict() {
         return ruling.verdict();
+    }
+
+    public boolean hasLimits() {
+        return limits.declared();
+    }
+
+    /** The inputs and tables that it or its limits wait for in this run; none if they do not. */
+    public Set<String> awaited(Run run) {
+        return Stream.of(Optional.of(result.name()), result.least(), result.most())
+                .flatMap(Optional::stream)
+                .flatMap(name -> Absence.awaited(name, run).stream())
+                .collect(Collectors.toSet());
     }
 
     private int decimals() {

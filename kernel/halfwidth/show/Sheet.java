@@ -9,7 +9,6 @@ import halfwidth.run.Run;
 import halfwidth.run.Run.Ran;
 import halfwidth.run.Shown;
 import halfwidth.value.Entry;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,11 +42,9 @@ public record Sheet(
         return new Sheet(filled, run, heading, stamp, Optional.of(copy));
     }
 
-    /** The same sheet with more in its heading. */
-    public Sheet headed(Map<String, String> more) {
-        Map<String, String> all = new LinkedHashMap<>(heading);
-        all.putAll(more);
-        return new Sheet(filled, run, all, stamp, ownCopy);
+    /** The same sheet with another heading. */
+    public Sheet headedBy(Map<String, String> other) {
+        return new Sheet(filled, run, other, stamp, ownCopy);
     }
 
     /**

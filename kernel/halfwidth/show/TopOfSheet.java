@@ -9,6 +9,10 @@ record TopOfSheet(Sheet sheet, Html html) {
     private static final List<String> PLACES =
             List.of("Station", "Runway", "Prepared by", "Checked by", "Date");
 
+    /** What is to be minded before anything below is relied on. */
+    private static final List<String> AGAINST =
+            List.of("Prepared despite", "Checked despite", "Sent back by");
+
     void write() {
         html.open("header").element("h1", sheet.page().title());
         html.open("dl", "class", "heading");
@@ -47,7 +51,8 @@ record TopOfSheet(Sheet sheet, Html html) {
     }
 
     private void place(String name, String value) {
-        html.open("div").element("dt", name);
+        boolean against = AGAINST.contains(name) && !value.isBlank();
+        html.open("div", "class", against ? "against" : "").element("dt", name);
         if (value.isBlank()) {
             html.open("dd", "class", "blank").element("span", "not known", "class", "unseen");
             html.close();

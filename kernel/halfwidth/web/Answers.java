@@ -33,7 +33,10 @@ final class Answers {
         acts.put("/shipped/", adapting::shipped);
         acts.put("/version/", adapting::version);
         acts.put("/trace/", reviewing::traced);
-        acts.put("/sign/", reviewing::sign);
+        SigningAnswers signing = new SigningAnswers(notebook);
+        acts.put("/sign/", signing::sign);
+        acts.put("/send-back/", signing::sendBack);
+        acts.put("/answer/", signing::answer);
         acts.put("/fill/", filling::parts);
         acts.put("/enter/", filling::enter);
         acts.put("/read/", filling::read);

@@ -39,6 +39,7 @@ record FieldList(Scene scene, Html html) {
         html.close();
         said(field, trouble);
         accepted(field);
+        new SentBackNotes(scene, html).partAt(field.name());
         html.close().line();
     }
 

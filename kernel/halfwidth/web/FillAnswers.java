@@ -97,6 +97,7 @@ record FillAnswers(Notebook notebook) {
         html.open("p", "class", "stands").text("This sheet: ");
         Marks.standing(html, scene.standing());
         html.close();
+        new SentBackNotes(scene, html).open("/fill");
         remarks(html, scene.remarks());
         html.close();
         return html.trusted(content.toString()).close().toString();

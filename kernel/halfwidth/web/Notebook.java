@@ -1,6 +1,9 @@
 package halfwidth.web;
 
 import halfwidth.adapt.AdaptedPages;
+import halfwidth.approval.Approval;
+import halfwidth.approval.Evidence;
+import halfwidth.approval.PageDifference;
 import halfwidth.job.Change;
 import halfwidth.job.Filling;
 import halfwidth.job.Fingerprint;
@@ -15,6 +18,7 @@ import halfwidth.page.Page;
 import halfwidth.page.PageRefused;
 import halfwidth.page.Pages;
 import halfwidth.record.Findings;
+import halfwidth.record.SheetEvidence;
 import halfwidth.run.Propagation;
 import halfwidth.run.Run;
 import halfwidth.run.Workshop;
@@ -145,7 +149,8 @@ final class Notebook implements AutoCloseable {
         Filling filling = job.filled(page, visit.name());
         remarks.addAll(filling.remarks());
         Optional<Run> run = run(filling.filled(), effort);
-        Map<String, String> heading = job.heading(filling.filled(), visit.name());
+        Approval approval = job.approval(visit, job.content(filling.filled(), visit.name()));
+        Map<String, String> heading = job.heading(visit, approval);
         Sheet sheet = sheet(filling.filled(), run, heading);
         run.flatMap(ran -> publish(visit, sheet)).ifPresent(remarks::add);
         return new Scene(
@@ -156,7 +161,8 @@ final class Notebook implements AutoCloseable {
                 remarks,
                 standing(visit),
                 troubles,
-                root);
+                root,
+                approval);
     }
 
     /** The worked example of a page, with its checks. */
@@ -173,7 +179,8 @@ final class Notebook implements AutoCloseable {
                 remarks,
                 "worked example",
                 List.of(),
-                root);
+                root,
+                Approval.NONE);
     }
 
     /**
@@ -186,7 +193,8 @@ final class Notebook implements AutoCloseable {
         boolean same = changed.equals(page(changed.name()));
         Run run = desks.of(same ? changed.name() : trialDesk(changed.name())).run(filled);
         Sheet sheet = new Sheet(filled, run, job.heading(), Stamp.now(version, changed));
-        return new Scene(visit, sheet, true, Map.of(), List.of(), "a trial", List.of(), root);
+        return new Scene(
+                visit, sheet, true, Map.of(), List.of(), "a trial", List.of(), root, Approval.NONE);
     }
 
     private static String trialDesk(String page) {
@@ -201,6 +209,16 @@ final class Notebook implements AutoCloseable {
         }
         Run example = desks.of(page.name()).run(Filled.example(page));
         return sheet.ofOwnCopy(OwnCopy.of(adapted.hasShipped(page.name()), example));
+    }
+
+    /** What a scene shows to whoever signs it. */
+    Evidence evidence(Scene scene) {
+        Page page = scene.page();
+        Run example = desks.of(page.name()).run(Filled.example(page));
+        Optional<PageDifference> difference =
+                AdaptedPages.difference(shipped.folder(), page.name(), page.text());
+        return new SheetEvidence(scene.sheet(), example, job.reasons(scene.visit()))
+                .evidence(job.isFilledIn(scene.visit()), difference);
     }
 
     /** The page, or as it was before if its file is malformed now. */
@@ -274,7 +292,7 @@ final class Notebook implements AutoCloseable {
         try {
             return job.standing(visit, pages());
         } catch (PageRefused malformed) {
-            return new Standing("refused", List.of(malformed.getMessage()), Optional.empty());
+            return Standing.refused(malformed.getMessage());
         }
     }
 

@@ -96,6 +96,15 @@ record Overview(Notebook notebook, Html html) {
         if (standing != null && !standing.because().isEmpty()) {
             html.element("span", String.join("; ", standing.because()), "class", "why");
         }
+        if (standing != null) {
+            boolean back = !standing.approval().sentBack().isEmpty();
+            standing.approval()
+                    .words()
+                    .forEach(
+                            words ->
+                                    html.element(
+                                            "span", words, "class", back ? "why back" : "why"));
+        }
     }
 
     private String title(String name) {

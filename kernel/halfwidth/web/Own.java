@@ -12,18 +12,18 @@ final class Own {
     private static final String SCRIPT = "text/javascript; charset=utf-8";
     private static final String STYLE = "text/css; charset=utf-8";
     private static final Map<String, String> FILES =
-            Map.of(
-                    "screen.css", STYLE,
-                    "mark.svg", "image/svg+xml",
-                    "job.js", SCRIPT,
-                    "fill.js", SCRIPT,
-                    "adapt.js", SCRIPT,
-                    "parts.js", SCRIPT,
-                    "review.js", SCRIPT,
-                    "drafts.js", SCRIPT,
-                    "root.js", SCRIPT,
-                    "grid.js", SCRIPT,
-                    "said.js", SCRIPT);
+            Map.ofEntries(
+                    Map.entry("screen.css", STYLE),
+                    Map.entry("mark.svg", "image/svg+xml"),
+                    Map.entry("job.js", SCRIPT),
+                    Map.entry("fill.js", SCRIPT),
+                    Map.entry("adapt.js", SCRIPT),
+                    Map.entry("parts.js", SCRIPT),
+                    Map.entry("review.js", SCRIPT),
+                    Map.entry("drafts.js", SCRIPT),
+                    Map.entry("root.js", SCRIPT),
+                    Map.entry("grid.js", SCRIPT),
+                    Map.entry("said.js", SCRIPT));
 
     private Own() {}
 

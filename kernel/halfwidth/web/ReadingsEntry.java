@@ -25,6 +25,7 @@ record ReadingsEntry(Scene scene, Html html) {
         }
         html.close().close().close().line();
         below(table);
+        new SentBackNotes(scene, html).partAt(table.name());
         html.close().line();
     }
 

@@ -2,11 +2,10 @@ package halfwidth.web;
 
 import halfwidth.adapt.Difference;
 import halfwidth.adapt.DifferenceTable;
-import halfwidth.job.Fact;
-import halfwidth.job.Line;
 import halfwidth.method.MethodSource;
 import halfwidth.method.MethodSources;
 import halfwidth.page.Part;
+import halfwidth.record.SendingBack;
 import halfwidth.run.Propagation;
 import halfwidth.run.Run.Ran;
 import halfwidth.show.Html;
@@ -14,7 +13,6 @@ import halfwidth.show.SheetParts;
 import halfwidth.show.Traced;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -26,7 +24,7 @@ import java.util.Set;
  * @param shipped the text of the shipped page; "" if there is none of that name
  * @param methods what the steps call
  * @param traced where the results come from; empty until somebody asks
- * @param signed the journal's lines about records of this visit
+ * @param forms who signed, and the ways to sign
  */
 record ReviewView(
         Scene scene,
@@ -34,31 +32,41 @@ record ReviewView(
         String shipped,
         MethodSources methods,
         Optional<Traced> traced,
-        List<Line> signed,
+        SigningForms forms,
         Html html) {
     private static final int LINES_AROUND = 3;
 
     void write() {
         SheetParts parts = scene.parts(html);
+        SentBackNotes notes = new SentBackNotes(scene, html);
         parts.top();
         html.open("main", "id", "sheet", "class", "review");
+        notes.open("/review");
         parts.results();
+        scene.page().results().forEach(result -> notes.at(result.name()));
         parts.plots();
         Set<MethodSource> shown = new HashSet<>();
         parts.body(part -> block(parts, part, shown));
         trace(parts);
         html.element("h2", "Different from the shipped page");
         html.trusted(differences());
-        signatures();
+        forms.write(html);
         html.close().line();
     }
 
     private void block(SheetParts parts, Part part, Set<MethodSource> shown) {
+        SentBackNotes notes = new SentBackNotes(scene, html);
         if (part instanceof Part.Inputs inputs) {
+            inputs.fields().forEach(field -> notes.at(field.name()));
             parts.inputs(inputs);
         } else if (part instanceof Part.Readings readings) {
+            notes.at(readings.name());
             parts.readings(readings);
         } else if (part instanceof Part.Steps steps) {
+            long end = steps.line() + steps.code().lines().count();
+            for (int line = steps.line(); line < end; line++) {
+                notes.at(SendingBack.place(line));
+            }
             parts.steps(
                     steps,
                     methods::calledBy,
@@ -125,50 +133,5 @@ record ReviewView(
         String[] attributes = {"tabindex", "0"};
         html.open("pre", first ? Marks.with(attributes, "id", method.anchor()) : attributes);
         html.element("code", method.source()).close().close().line();
-    }
-
-    private void signatures() {
-        html.element("h2", "Signatures");
-        for (Line line : signed) {
-            if (line.fact() instanceof Fact.Signed fact) {
-                html.element(
-                        "p",
-                        "%s: %s, %s, under account %s. Record %s. %s"
-                                .formatted(
-                                        fact.role().words(),
-                                        fact.by(),
-                                        line.time(),
-                                        line.who(),
-                                        fact.file(),
-                                        fact.remark()));
-            }
-        }
-        if (scene.values().isEmpty()) {
-            html.element("p", ReviewAnswers.NOTHING_TO_SIGN);
-            return;
-        }
-        html.element(
-                "p",
-                "Signing writes a record of this sheet as it is now, with the name in its heading,"
-                        + " and notes it in the journal. It is not an electronic signature in law.",
-                "class",
-                "small");
-        html.open("form", "method", "post", "action", scene.address("/sign"), "class", "sign");
-        field("name", "Name");
-        field("remark", "Remark");
-        html.open("label").text("Sign as ").open("select", "name", "role");
-        for (Fact.Role role : List.of(Fact.Role.CHECKED, Fact.Role.PREPARED)) {
-            html.element("option", role.words() + " by", "value", role.words());
-        }
-        html.close().close().element("button", "Sign").close().line();
-    }
-
-    private void field(String name, String label) {
-        html.open("label").text(label);
-        String[] attributes = {"type", "text", "name", name, "maxlength", "500"};
-        html.single(
-                "input",
-                name.equals("name") ? Marks.with(attributes, "required", "required") : attributes);
-        html.close();
     }
 }

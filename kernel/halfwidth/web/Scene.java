@@ -1,5 +1,6 @@
 package halfwidth.web;
 
+import halfwidth.approval.Approval;
 import halfwidth.job.Fact;
 import halfwidth.job.Line;
 import halfwidth.job.Place;
@@ -27,6 +28,7 @@ import java.util.Optional;
  * @param standing how the visit stands, in words
  * @param troubles why values that were just sent were not entered
  * @param root the path that all addresses of the session are under
+ * @param approval who prepared, checked or sent back just what it shows
  */
 record Scene(
         Visit visit,
@@ -36,7 +38,8 @@ record Scene(
         List<String> remarks,
         String standing,
         List<Trouble> troubles,
-        String root) {
+        String root,
+        Approval approval) {
 
     Page page() {
         return sheet.page();

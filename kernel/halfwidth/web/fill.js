@@ -365,8 +365,10 @@ async function look(always) {
 // What an earlier window could not enter any more.
 for (const where of drafts.places()) {
   const input = entryAt(where) ?? growTo(where);
-  if (input) {
-    const { typed, seen: before } = drafts.get(where);
+  const { typed, seen: before } = drafts.get(where);
+  if (input?.value === typed) {
+    drafts.drop(where); // it arrived, though the answer did not
+  } else if (input) {
     input.value = typed;
     input.dataset.seen = before;
     due.add(where);

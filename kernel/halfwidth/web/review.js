@@ -2,9 +2,11 @@
 
 import { patiently, reached, send, tell } from "./parts.js";
 
-/** What stands in the fields of the sheet, by name: a new sheet has none of it. */
-const typed = () => new Map(
-  [...document.querySelectorAll("main input[name]")].map(({ name, value }) => [name, value]));
+const fields = () => [...document.querySelectorAll("main input[name]:not([type=hidden])")];
+const known = (field) => `${field.form?.id} ${field.name}`;
+
+/** What stands in the fields of the sheet, by form and name: a new sheet has none of it. */
+const typed = () => new Map(fields().map((f) => [known(f), { value: f.value, checked: f.checked }]));
 
 /** A formula that is wider than its place scrolls, by keyboard as well. */
 function reachable() {
@@ -36,8 +38,8 @@ document.addEventListener("submit", (event) => {
     const before = typed();
     const sent = new DOMParser().parseFromString(answer.text, "text/html").querySelector("main");
     document.querySelector("main").replaceWith(document.importNode(sent, true));
-    for (const field of document.querySelectorAll("main input[name]")) {
-      field.value = before.get(field.name) ?? field.value;
+    for (const field of fields()) {
+      Object.assign(field, before.get(known(field)) ?? {});
     }
     reachable();
     document.getElementById("trace").scrollIntoView();
