@@ -87,22 +87,12 @@ class GroundCheckUnderFireTest {
             boolean low =
                     out > 10 && clearance < OUTER
                             || out <= 10 && out >= begins && clearance < INNER;
-            // Within the sector, a tone that the marks on both sides of it contradict.
-            boolean turned = out >= 1 && clearance < -SLIP && opposed(read, i);
+            boolean turned = out >= 1 && clearance < -SLIP;
             if (!Double.isNaN(read[i]) && (low || turned)) {
                 return MARKS[i] + "° reads " + read[i];
             }
         }
         return "";
-    }
-
-    private static boolean opposed(double[] read, int i) {
-        return i > 0
-                && i < MARKS.length - 1
-                && Math.signum(read[i - 1]) == -Math.signum(read[i])
-                && Math.signum(read[i + 1]) == -Math.signum(read[i])
-                && Math.abs(read[i - 1] + read[i + 1] - 2 * read[i])
-                        > 6 * Math.abs(read[i - 1] + read[i + 1] + 2 * read[i]);
     }
 
     /** Centre (°) and slope (DDM/°) by least squares over the sector; none if it has no slope. */
@@ -193,7 +183,7 @@ class GroundCheckUnderFireTest {
     private static Filled filled(Fire fire, double[][] read) {
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < MARKS.length; i++) {
-            rows.add(List.of(String.valueOf(MARKS[i]), ddm(read[0][i]), ddm(read[1][i]), ""));
+            rows.add(List.of(String.valueOf(MARKS[i]), ddm(read[0][i]), ddm(read[1][i]), "", ""));
         }
         return Filled.none(fire.page())
                 .with("arrayFile", "nine-uneven")
