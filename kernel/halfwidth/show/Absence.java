@@ -56,7 +56,7 @@ final class Absence {
         }
         if (outcome instanceof Outcome.Failed failed) {
             return failed.refused()
-                    .map(entry -> refusal(entry, failed))
+                    .map(Absence::refusal)
                     .orElseGet(() -> "failed at line " + failed.line());
         }
         return "without a value";
@@ -69,12 +69,14 @@ final class Absence {
                 .map(Ran::outcome)
                 .filter(Outcome.Failed.class::isInstance)
                 .map(Outcome.Failed.class::cast)
-                .flatMap(failed -> failed.refused().map(entry -> refusal(entry, failed)).stream())
+                .flatMap(failed -> failed.refused().stream())
+                .map(Absence::refusal)
                 .findFirst();
     }
 
-    private static String refusal(EntryPlace entry, Outcome.Failed failed) {
-        return "cannot calculate: " + words(entry) + ": " + failed.reason();
+    /** The message itself stands at the entry, and once among what failed. */
+    private static String refusal(EntryPlace entry) {
+        return "cannot calculate: " + words(entry);
     }
 
     /** Where an entry stands, as in {@code cuts row 3, 90 Hz side}. */

@@ -9,6 +9,7 @@ import halfwidth.run.Run;
 import halfwidth.run.Run.Ran;
 import halfwidth.run.Shown;
 import halfwidth.value.Entry;
+import halfwidth.vocabulary.EntryPlace;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -117,6 +118,11 @@ public record Sheet(
     String known(String name) {
         String label = label(name);
         return label.equals(name) ? name : "%s (%s)".formatted(label, name);
+    }
+
+    /** How a person knows a field or cell. */
+    String known(EntryPlace entry) {
+        return entry.row() == 0 ? known(entry.name()) : Absence.words(entry);
     }
 
     /** The label of an input; a table has none but its name. */

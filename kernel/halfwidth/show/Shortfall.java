@@ -2,7 +2,9 @@ package halfwidth.show;
 
 import halfwidth.run.Outcome;
 import halfwidth.run.Run.Ran;
+import halfwidth.vocabulary.EntryPlace;
 import java.util.List;
+import java.util.Optional;
 
 /** What the run is short of: inputs not filled in, steps that failed, checks that do not hold. */
 record Shortfall(Sheet sheet, Html html) {
@@ -30,11 +32,18 @@ record Shortfall(Sheet sheet, Html html) {
         html.element("h2", title, "id", "broken-" + kind).open("ul");
         for (Ran ran : broken) {
             html.open("li");
-            int line = ran.step().line();
-            html.element("a", "line " + line, "href", "#%s-%s".formatted(kind, line));
-            if (ran.outcome() instanceof Outcome.Failed failed) {
-                html.text(": " + failed.reason());
+            Optional<Outcome.Failed> failed =
+                    Optional.of(ran.outcome())
+                            .filter(Outcome.Failed.class::isInstance)
+                            .map(Outcome.Failed.class::cast);
+            Optional<EntryPlace> entry = failed.flatMap(Outcome.Failed::refused);
+            if (entry.isPresent()) {
+                html.text(sheet.known(entry.get()));
+            } else {
+                int line = ran.step().line();
+                html.element("a", "line " + line, "href", "#%s-%s".formatted(kind, line));
             }
+            failed.ifPresent(why -> html.text(": " + why.reason()));
             html.close();
         }
         html.close().close().line();

@@ -168,6 +168,12 @@ public final class TextSheet {
     }
 
     private void failure(Ran ran, Outcome.Failed failed) {
+        if (failed.refused().isPresent()) {
+            String entry = sheet.known(failed.refused().get());
+            indent(entry + ": " + failed.reason(), "  ");
+            indent("(%s:%s)".formatted(sheet.page().file(), failed.line()), "    ");
+            return;
+        }
         indent("%s:%s: %s".formatted(sheet.page().file(), failed.line(), failed.reason()), "  ");
         ran.step().code().lines().forEach(code -> lines.add("      " + Line.safe(code)));
         for (String more : List.of(failed.detail(), failed.advice())) {

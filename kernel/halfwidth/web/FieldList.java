@@ -67,6 +67,8 @@ record FieldList(Scene scene, Html html) {
             "s-" + field.name() + " a-" + field.name(),
             "aria-invalid",
             trouble.isPresent() ? "true" : "false",
+            "data-kept",
+            trouble.filter(Trouble::kept).isPresent() ? "true" : "false",
             "autocomplete",
             "off",
             "spellcheck",

@@ -76,6 +76,8 @@ record ReadingsEntry(Scene scene, Html html) {
                 trouble.filter(Trouble::conflict).isPresent() ? "true" : "false",
                 "aria-invalid",
                 trouble.isPresent() ? "true" : "false",
+                "data-kept",
+                trouble.filter(Trouble::kept).isPresent() ? "true" : "false",
                 "aria-label",
                 "%s, row %s, %s".formatted(table.name(), row, column.name()),
                 "autocomplete",

@@ -9,11 +9,14 @@ import halfwidth.page.Column;
 import halfwidth.page.Field;
 import halfwidth.page.Page;
 import halfwidth.page.Part;
+import halfwidth.run.Outcome;
+import halfwidth.run.Run;
 import halfwidth.show.Counted;
 import halfwidth.show.Html;
 import halfwidth.show.Sheet;
 import halfwidth.show.SheetParts;
 import halfwidth.value.Entry;
+import halfwidth.vocabulary.EntryPlace;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -125,7 +128,26 @@ record Scene(
     }
 
     Optional<Trouble> trouble(Place place) {
-        return troubles.stream().filter(trouble -> trouble.place().equals(place)).findFirst();
+        return troubles.stream()
+                .filter(trouble -> trouble.place().equals(place))
+                .findFirst()
+                .or(() -> refusedByPage(place));
+    }
+
+    /** What the page has against an entry that it cannot calculate with. */
+    private Optional<Trouble> refusedByPage(Place place) {
+        EntryPlace entry = new EntryPlace(place.name(), place.row(), place.column());
+        return sheet.run().steps().stream()
+                .map(Run.Ran::outcome)
+                .filter(Outcome.Failed.class::isInstance)
+                .map(Outcome.Failed.class::cast)
+                .filter(failed -> failed.refused().filter(entry::equals).isPresent())
+                .map(failed -> new Trouble(place, typed(place), failed.reason(), false, true))
+                .findFirst();
+    }
+
+    private String typed(Place place) {
+        return fact(place).map(Fact.Value::typed).orElse("");
     }
 
     /** How many rows of a table are filled in. */

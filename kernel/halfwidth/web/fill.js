@@ -121,7 +121,7 @@ function blank(input) {
 function sayRefused() {
   const answers = document.getElementById("answers");
   answers.querySelector(".refused-ones")?.remove();
-  const wrong = entries().filter(isWrong);
+  const wrong = entries().filter((input) => isWrong(input) && input.dataset.kept !== "true");
   if (wrong.length > 0) {
     const names = wrong.map((input) => input.ariaLabel
       ?? document.querySelector(`label[for="${input.id}"]`)?.innerText ?? input.dataset.name);
@@ -135,7 +135,8 @@ function sayRefused() {
 function take(input, now, sent) {
   const where = place(input);
   const mine = sent.get(where);
-  const refused = now.getAttribute("aria-invalid") === "true";
+  const wrong = isWrong(now);
+  const refused = wrong && now.dataset.kept !== "true";
   if (mine !== undefined && !refused) {
     input.dataset.seen = now.dataset.seen;
     if (drafts.get(where)?.typed === mine) {
@@ -146,7 +147,8 @@ function take(input, now, sent) {
     }
   }
   if (mine !== undefined || !isOpen(input)) {
-    input.setAttribute("aria-invalid", refused);
+    input.setAttribute("aria-invalid", wrong);
+    input.dataset.kept = now.dataset.kept ?? "";
     input.dataset.said = now.dataset.said ?? "";
     input.dataset.conflict = now.dataset.conflict ?? "";
     input.dataset.theirs = now.dataset.seen;
