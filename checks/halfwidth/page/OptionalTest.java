@@ -74,7 +74,8 @@ class OptionalTest {
         assertRefused(
                 TEXT.replace("if hasReference", "if it is so"),
                 line(TEXT, "twice,m,1"),
-                "if it is so", "or if NAME, NAME a truth value");
+                "if it is so",
+                "or if NAME, NAME a truth value");
     }
 
     @ParameterizedTest
