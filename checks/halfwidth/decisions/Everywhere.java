@@ -42,13 +42,16 @@ final class Everywhere {
         if (answer.uncertainty().filter(u -> !Double.isFinite(u)).isPresent()) {
             return "has the uncertainty " + answer.uncertainty().get();
         }
-        if (answer.result().shown().isPresent()) {
-            ShownWhen when = answer.result().shown().get();
-            Optional<Action> action = decided.action(when.action());
+        Optional<ShownWhen> withAction =
+                answer.result().shown().filter(shown -> shown.variable().isEmpty());
+        if (withAction.isPresent()) {
+            ShownWhen when = withAction.get();
+            Optional<Action> action = decided.action(when.name());
             boolean allowed =
                     action.isPresent()
                             && action.get().state() != Action.State.HELD
-                            && (action.get().hasAmount() || !when.amountOnly());
+                            && (action.get().hasAmount()
+                                    || when.condition() != ShownWhen.Condition.WITH_ACTION);
             boolean shown =
                     number.isPresent()
                             || answer.value().isPresent()
