@@ -6,24 +6,27 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
+import java.util.Set;
 
 /** The notebook's own style sheets and modules. Only what is listed here can be asked for. */
 final class Own {
     private static final String SCRIPT = "text/javascript; charset=utf-8";
     private static final String STYLE = "text/css; charset=utf-8";
-    private static final Map<String, String> FILES =
-            Map.of(
-                    "screen.css", STYLE,
-                    "mark.svg", "image/svg+xml",
-                    "job.js", SCRIPT,
-                    "fill.js", SCRIPT,
-                    "adapt.js", SCRIPT,
-                    "parts.js", SCRIPT,
-                    "review.js", SCRIPT,
-                    "drafts.js", SCRIPT,
-                    "root.js", SCRIPT,
-                    "grid.js", SCRIPT,
-                    "said.js", SCRIPT);
+    private static final Set<String> FILES =
+            Set.of(
+                    "screen.css",
+                    "mark.svg",
+                    "job.js",
+                    "fill.js",
+                    "adapt.js",
+                    "parts.js",
+                    "review.js",
+                    "drafts.js",
+                    "root.js",
+                    "grid.js",
+                    "said.js");
+    private static final Map<String, String> TYPES =
+            Map.of("css", STYLE, "js", SCRIPT, "svg", "image/svg+xml");
 
     private Own() {}
 
@@ -37,10 +40,10 @@ final class Own {
         if (name.equals("editor.js")) {
             return Reply.of(SCRIPT, read(DifferenceTable.class, name));
         }
-        String type = FILES.get(name);
-        if (type == null) {
+        if (!FILES.contains(name)) {
             throw new Refusal(404, "There is no such file.");
         }
+        String type = TYPES.get(name.substring(name.indexOf('.') + 1));
         return Reply.of(type, read(Own.class, name));
     }
 
