@@ -19,6 +19,10 @@ class SourceTest {
     }
 
     private static Entry taken(Kind kind, String unit, String value, String foundIn, String u) {
+        return taken(kind, unit, new Finding("c", value, foundIn, u, "no limit"));
+    }
+
+    private static Entry taken(Kind kind, String unit, Finding finding) {
         Optional<Double> free = Optional.empty();
         Field field =
                 new Field(
@@ -33,7 +37,6 @@ class SourceTest {
                         free,
                         "F",
                         Optional.empty());
-        Finding finding = new Finding("c", value, foundIn, u, "no limit");
         return new Source(Optional.empty(), Optional.of(finding), "from a/b").entry(field);
     }
 
@@ -46,22 +49,7 @@ class SourceTest {
     }
 
     private static Entry shown(String value, String u, String shown) {
-        Optional<Double> free = Optional.empty();
-        Field field =
-                new Field(
-                        1,
-                        "f",
-                        new Kind.Number(),
-                        "°",
-                        "",
-                        Optional.empty(),
-                        LINK,
-                        free,
-                        free,
-                        "F",
-                        Optional.empty());
-        Finding finding = new Finding("c", value, "°", u, "no limit", shown);
-        return new Source(Optional.empty(), Optional.of(finding), "from a/b").entry(field);
+        return taken(new Kind.Number(), "°", new Finding("c", value, "°", u, "no limit", shown));
     }
 
     @Test

@@ -12,7 +12,7 @@ final class DdmReader {
     private static final DdmReader SIGNED =
             new DdmReader("it as in 155 in the 90, -0.155 or -150 µA");
     private static final DdmReader SIZE =
-            new DdmReader("it without tone and sign, as in 0.001, 1 ‰ or 1 µA");
+            new DdmReader("a size without tone and sign, as in 0.001, 1 ‰ or 1 µA");
 
     private static final Pattern BY_TONE =
             Pattern.compile("(.*?) in (?:the )?([\\d.,]+)(?: ?Hz)?", Pattern.CASE_INSENSITIVE);
@@ -40,7 +40,7 @@ final class DdmReader {
     static Entry size(String typed) {
         String text = Figure.plain(typed);
         if (BY_TONE.matcher(text).matches()) {
-            throw SIZE.refused(text + " names a tone, and a size has none");
+            throw SIZE.refused(text + " names a tone");
         }
         if (text.startsWith("-")) {
             throw SIZE.refused(text + " has a minus sign, and a size is never negative");
@@ -58,7 +58,7 @@ final class DdmReader {
                         ? byTone(text, byTone.group(1), byTone.group(2))
                         : signed(text, figure(text));
         if (Math.abs(ddm) > 1) {
-            throw refused(text + " is more than 1, the most a DDM can be");
+            throw refused(text + " is more than 1");
         }
         return ddm;
     }
