@@ -137,11 +137,7 @@ public final class Job implements AutoCloseable {
         return Approval.of(events(visit), content);
     }
 
-    /**
-     * The fingerprint of what a visit's sheet shows.
-     *
-     * @param filled the page with the visit's values
-     */
+    /** The fingerprint of what a visit's sheet shows: its page with the values, and its reasons. */
     public String content(Filled filled, String visit) {
         return Fingerprint.of(filled, reasons(new Visit(filled.page().name(), visit)));
     }
