@@ -246,7 +246,7 @@ class RecordTest {
         String made =
                 PAGE.text()
                         + "angle:4:30.0\ntaken:3:2.5\nmarks:0:\n"
-                        + ":0:\n:14:<x> & \"y\", z\n\n:0:\n:0:\n\n:3:2.0\n:0:\n\n";
+                        + ":0:\n:12:<x> & \"y\", z\n\n:0:\n:0:\n\n:3:2.0\n:0:\n\n";
         Map<String, String> about =
                 Map.of(
                         "page", PAGE.name(),
