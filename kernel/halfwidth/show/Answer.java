@@ -112,10 +112,10 @@ public record Answer(
         return limits.declared();
     }
 
-    /** The inputs and tables that it, its limits or its action wait for in this run. */
+    /** The inputs and tables that it, its limits or what it is shown with wait for in this run. */
     public Set<String> awaited(Run run) {
-        Optional<String> action = result.shown().map(ShownWhen::action);
-        return Stream.of(Optional.of(result.name()), result.least(), result.most(), action)
+        Optional<String> condition = result.shown().map(ShownWhen::name);
+        return Stream.of(Optional.of(result.name()), result.least(), result.most(), condition)
                 .flatMap(Optional::stream)
                 .flatMap(name -> Absence.awaited(name, run).stream())
                 .collect(Collectors.toSet());
