@@ -51,6 +51,7 @@ class SentBackTest {
         assertTrue(shown("a").prepared().isEmpty());
         assertTrue(shown("a").checked().isEmpty());
         assertTrue(shown("a").words().contains("sent back by R. Viewer, at line 4: which source?"));
+        assertTrue(shown("a").words().toString().contains("prepared by P, 2026-06-12, not before"));
         String heading = shown("a").heading().toString();
         assertEquals("{Sent back by=R. Viewer, at line 4: which source?}", heading);
         assertFalse(rule().prepare("P").isAllowed());
@@ -69,6 +70,7 @@ class SentBackTest {
         events.add(new Answered(next(), NOON, "P", back, "Annex 10"));
         assertTrue(shown("a").prepared().isPresent());
         assertTrue(shown("a").checked().isEmpty());
+        assertTrue(shown("a").words().toString().contains("checked by C, 2026-06-12, withdrawn"));
         assertFalse(rule().doubts().isEmpty(), "a record of it is not checked either");
         assertTrue(rule().check("C", false, "").isAllowed());
     }

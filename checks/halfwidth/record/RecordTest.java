@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import halfwidth.approval.Evidence;
 import halfwidth.approval.Role;
 import halfwidth.job.Change;
+import halfwidth.job.Fingerprint;
 import halfwidth.job.Job;
 import halfwidth.job.Place;
 import halfwidth.job.Visit;
@@ -237,6 +238,25 @@ class RecordTest {
         List<String> differences = Verification.of(edited, workshop).differences();
         assertTrue(differences.get(0).contains("not those that were run"), differences.toString());
         assertEquals(2, differences.size(), "and scaled");
+    }
+
+    /** Its fingerprint is that of programs which did not put uncertainties and reasons into it. */
+    @Test
+    void ofAnOlderProgramStillComesOutAgain() throws IOException {
+        String made =
+                PAGE.text()
+                        + "angle:4:30.0\ntaken:3:2.5\nmarks:0:\n"
+                        + ":0:\n:12:<x> & \"y\", z\n\n:0:\n:0:\n\n:3:2.0\n:0:\n\n";
+        Map<String, String> about =
+                Map.of(
+                        "page", PAGE.name(),
+                        "visit", "pair 3",
+                        "made from", Fingerprint.of(made));
+        Path old = folder.resolve("older.html");
+        Files.writeString(old, RecordFile.html(sheet(), about, Map.of()));
+        Verification verified = Verification.of(old, workshop);
+        assertEquals(List.of(), verified.differences());
+        assertFalse(verified.saysShipped());
     }
 
     @Test

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * each remark is answered, by a text or by other content that was prepared anew. Sending it back,
  * and preparing it again, withdraw a check that was given before.
  *
+ * @param content the fingerprint of what it shows now
  * @param prepared who prepared just this content
  * @param checked who checked just this content
  * @param sentBack what is not answered yet
@@ -26,6 +27,7 @@ import java.util.stream.Stream;
  * @param acknowledged who has looked at which difference from the shipped page
  */
 public record Approval(
+        String content,
         Optional<Signed> prepared,
         Optional<Signed> checked,
         List<SentBack> sentBack,
@@ -63,6 +65,7 @@ public record Approval(
                         .max()
                         .orElse(-1);
         return new Approval(
+                content,
                 prepared,
                 last(here, Role.CHECKED).filter(signed -> signed.line() > withdrawn),
                 open,
@@ -152,17 +155,20 @@ public record Approval(
         List<String> words = new ArrayList<>();
         sentBack.forEach(back -> words.add("sent back by " + back.words()));
         signed().forEach(signed -> words.add(words(signed)));
-        for (Signed signed : last) {
-            if (signed().noneMatch(now -> now.role() == signed.role())) {
-                words.add(
-                        "%s by %s, %s, for an earlier state"
-                                .formatted(
-                                        signed.role().words(),
-                                        signed.by(),
-                                        signed.time().toLocalDate()));
-            }
-        }
+        last.stream()
+                .filter(signed -> signed().noneMatch(now -> now.role() == signed.role()))
+                .forEach(signed -> words.add(words(signed) + ", " + whyNot(signed)));
         return words;
+    }
+
+    /** Why a signature does not count for what the sheet shows now. */
+    private String whyNot(Signed signed) {
+        if (!signed.content().equals(content)) {
+            return "for an earlier state";
+        }
+        return sentBack.isEmpty()
+                ? "withdrawn since it was sent back or prepared again"
+                : "not before that is answered";
     }
 
     private static String words(Signed signed) {

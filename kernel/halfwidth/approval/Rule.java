@@ -72,7 +72,7 @@ public record Rule(Evidence evidence, Approval approval, String now) {
         return approval.last(Role.CHECKED)
                 .filter(signed -> signed.content().equals(evidence.content()))
                 .filter(signed -> approval.sentBack().isEmpty())
-                .map(signed -> List.of("it was sent back or prepared again since it was checked"))
+                .map(signed -> List.of("the check is withdrawn; it has to be checked again"))
                 .orElse(List.of());
     }
 

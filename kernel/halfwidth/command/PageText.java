@@ -17,14 +17,15 @@ record PageText(String words, Optional<PageDifference> difference) {
     static PageText of(Verification verified, Optional<Path> notebooks) {
         String name = verified.visit().page();
         String text = verified.filled().page().text();
-        Optional<PageDifference> difference =
-                notebooks.isPresent()
-                        ? AdaptedPages.difference(notebooks.get(), name, text)
-                        : Optional.of(new PageDifference("", "no shipped pages were found here"));
+        Path folder = notebooks.orElse(Path.of("notebooks"));
+        Optional<PageDifference> difference = AdaptedPages.difference(folder, name, text);
         if (difference.isEmpty()) {
             return new PageText("the page as shipped with this version", difference);
         }
-        String words = difference.get().words();
+        String words =
+                notebooks.isPresent()
+                        ? difference.get().words()
+                        : "no shipped pages were found to compare it with";
         return verified.saysShipped()
                 ? new PageText(
                         "the page as shipped with Halfwidth %s, which is not this version's: %s"

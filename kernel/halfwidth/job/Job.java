@@ -5,7 +5,6 @@ import halfwidth.approval.Event;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
-import halfwidth.value.NewEntry;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -105,12 +104,7 @@ public final class Job implements AutoCloseable {
         return heading;
     }
 
-    /**
-     * What heads a sheet of a visit: its name, what job.csv says, and who prepared, checked or sent
-     * back just what it shows. A signature of anything else heads nothing.
-     *
-     * @param visit the visit's name, "" for that without
-     */
+    /** What heads a sheet of a visit: its name, job.csv, and who signed just what it shows. */
     public Map<String, String> heading(Filled filled, String visit) {
         Visit of = new Visit(filled.page().name(), visit);
         return heading(of, approval(of, content(filled, visit)));
@@ -137,11 +131,7 @@ public final class Job implements AutoCloseable {
         return Approval.of(events(visit), content);
     }
 
-    /**
-     * The fingerprint of what a visit's sheet shows.
-     *
-     * @param filled the page with the visit's values
-     */
+    /** The fingerprint of what a visit's sheet shows: its page with the values, and its reasons. */
     public String content(Filled filled, String visit) {
         return Fingerprint.of(filled, reasons(new Visit(filled.page().name(), visit)));
     }
@@ -384,26 +374,10 @@ public final class Job implements AutoCloseable {
         return last;
     }
 
-    /** Of what people typed, that it is not too long and its letters were understood. */
-    private static void checkWords(Fact fact) {
-        if (fact.visit().name().length() > Visit.LONGEST_NAME) {
-            throw new JobRefused(
-                    "The name of a visit may have %s letters; give it a shorter one"
-                            .formatted(Visit.LONGEST_NAME));
-        }
-        boolean typed = !(fact instanceof Fact.Ran || fact instanceof Fact.Found);
-        if (typed && !NewEntry.isLegible(fact.toString())) {
-            throw new JobRefused(
-                    "A name or remark has letters that could not be read; type it again, on a"
-                            + " terminal set to UTF-8");
-        }
-    }
-
     private List<Line> write(List<Fact> facts) {
         if (facts.isEmpty()) {
             return List.of();
         }
-        facts.forEach(Job::checkWords);
         Pen writing =
                 pen.orElseThrow(
                         () -> new JobRefused(folder + " is open to read only; nothing is kept"));

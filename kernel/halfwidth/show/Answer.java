@@ -2,6 +2,7 @@ package halfwidth.show;
 
 import halfwidth.page.Page;
 import halfwidth.page.Result;
+import halfwidth.page.ShownWhen;
 import halfwidth.run.Run;
 import halfwidth.run.Shown;
 import halfwidth.vocabulary.Action;
@@ -111,9 +112,10 @@ public record Answer(
         return limits.declared();
     }
 
-    /** The inputs and tables that it or its limits wait for in this run; none if they do not. */
+    /** The inputs and tables that it, its limits or what it is shown with wait for in this run. */
     public Set<String> awaited(Run run) {
-        return Stream.of(Optional.of(result.name()), result.least(), result.most())
+        Optional<String> condition = result.shown().map(ShownWhen::name);
+        return Stream.of(Optional.of(result.name()), result.least(), result.most(), condition)
                 .flatMap(Optional::stream)
                 .flatMap(name -> Absence.awaited(name, run).stream())
                 .collect(Collectors.toSet());

@@ -51,8 +51,8 @@ record TopOfSheet(Sheet sheet, Html html) {
     }
 
     private void place(String name, String value) {
-        boolean against = AGAINST.contains(name) && !value.isBlank();
-        html.open("div", "class", against ? "against" : "").element("dt", name);
+        String[] kind = AGAINST.contains(name) ? new String[] {"class", "against"} : new String[0];
+        html.open("div", kind).element("dt", name);
         if (value.isBlank()) {
             html.open("dd", "class", "blank").element("span", "not known", "class", "unseen");
             html.close();

@@ -33,7 +33,7 @@ final class Answers {
         acts.put("/shipped/", adapting::shipped);
         acts.put("/version/", adapting::version);
         acts.put("/trace/", reviewing::traced);
-        SigningAnswers signing = new SigningAnswers(notebook);
+        SigningAnswers signing = new SigningAnswers(notebook, reviewing);
         acts.put("/sign/", signing::sign);
         acts.put("/send-back/", signing::sendBack);
         acts.put("/answer/", signing::answer);

@@ -18,9 +18,29 @@ import java.util.function.Function;
 
 /** What the review view asks for and sends. */
 record ReviewAnswers(Notebook notebook) {
+    private static final int REFUSED = 409;
+
     Reply page(Request request, Visit visit) {
+        return Reply.html(page(visit, ""));
+    }
+
+    /** The sheet with why what was asked for is not done. */
+    Reply refused(Visit visit, String why) {
+        return Reply.html(REFUSED, page(visit, why));
+    }
+
+    private String page(Visit visit, String told) {
         String sheet = sheet(visit, scene -> Optional.empty());
-        return Reply.html(Frame.ofVisit(notebook, "/review", visit, html -> html.trusted(sheet)));
+        return Frame.ofVisit(
+                notebook,
+                "/review",
+                visit,
+                html -> {
+                    if (!told.isEmpty()) {
+                        html.element("p", told, "class", "warning told", "role", "alert");
+                    }
+                    html.trusted(sheet);
+                });
     }
 
     /** The same sheet with where its results come from, which takes many runs of the page. */

@@ -19,8 +19,8 @@ record SentBackNotes(Scene scene, Html html) {
             html.open("form", "method", "post", "action", scene.address("/answer"));
             html.single("input", "type", "hidden", "name", "to", "value", "" + back.line());
             html.single("input", "type", "hidden", "name", "view", "value", view);
-            field("name", "Your name", back);
-            field("text", "Answer", back);
+            field("name", "Your name");
+            field("text", "Answer");
             html.element("button", "Answer").close().close().line();
         }
     }
@@ -31,20 +31,10 @@ record SentBackNotes(Scene scene, Html html) {
         html.element("span", back.time().toLocalDate().toString(), "class", "small").close();
     }
 
-    private void field(String name, String label, SentBack back) {
+    private void field(String name, String label) {
         html.open("label").text(label + " ");
         html.single(
-                "input",
-                "type",
-                "text",
-                "name",
-                name,
-                "id",
-                name + "-" + back.line(),
-                "required",
-                "required",
-                "maxlength",
-                "500");
+                "input", "type", "text", "name", name, "required", "required", "maxlength", "500");
         html.close();
     }
 

@@ -7,6 +7,7 @@ import halfwidth.approval.Role;
 import halfwidth.job.Job;
 import halfwidth.job.Visit;
 import halfwidth.record.RecordFile;
+import halfwidth.record.RecordRefused;
 import halfwidth.record.SendingBack;
 import halfwidth.record.Signatures;
 import halfwidth.record.Signing;
@@ -16,7 +17,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Signs a sheet, sends it back and answers to that. */
-record SigningAnswers(Notebook notebook) {
+record SigningAnswers(Notebook notebook, ReviewAnswers review) {
 
     /** Writes a record of the sheet as it is now, and notes the signature. */
     Reply sign(Request request, Visit visit) {
@@ -33,7 +34,7 @@ record SigningAnswers(Notebook notebook) {
         Evidence evidence = notebook.evidence(scene);
         Decision decision = Signatures.decide(job, visit, signing, evidence, scene.page());
         if (!decision.isAllowed()) {
-            throw new Refusal(400, Signatures.refusal(signing.role(), decision));
+            return review.refused(visit, Signatures.refusal(signing.role(), decision));
         }
         Approval approval = Signatures.foreseen(job, visit, signing, evidence, decision);
         Sheet drawn =
@@ -55,24 +56,32 @@ record SigningAnswers(Notebook notebook) {
     Reply sendBack(Request request, Visit visit) {
         Form form = request.form();
         Scene scene = notebook.scene(visit, Notebook.Effort.ONCE, List.of());
-        SendingBack.send(
-                notebook.job(),
-                visit,
-                scene.sheet(),
-                notebook.evidence(scene),
-                scene.page(),
-                form.get("name"),
-                form.find("at").orElse(""),
-                form.get("remark"));
-        return Reply.goTo(notebook.at("/review", visit));
+        try {
+            SendingBack.send(
+                    notebook.job(),
+                    visit,
+                    scene.sheet(),
+                    notebook.evidence(scene),
+                    scene.page(),
+                    form.get("name"),
+                    form.find("at").orElse(""),
+                    form.get("remark"));
+            return Reply.goTo(notebook.at("/review", visit));
+        } catch (RecordRefused refusal) {
+            return review.refused(visit, refusal.getMessage());
+        }
     }
 
     /** From either view, and back to that. */
     Reply answer(Request request, Visit visit) {
         Form form = request.form();
-        SendingBack.answer(
-                notebook.job(), visit, form.number("to"), form.get("name"), form.get("text"));
-        boolean review = form.find("view").filter("/review"::equals).isPresent();
-        return Reply.goTo(notebook.at(review ? "/review" : "/fill", visit));
+        String view = form.find("view").filter("/review"::equals).orElse("/fill");
+        try {
+            SendingBack.answer(
+                    notebook.job(), visit, form.number("to"), form.get("name"), form.get("text"));
+            return Reply.goTo(notebook.at(view, visit));
+        } catch (RecordRefused refusal) {
+            return review.refused(visit, refusal.getMessage());
+        }
     }
 }
