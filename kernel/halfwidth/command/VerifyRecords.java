@@ -4,6 +4,7 @@ import halfwidth.approval.Approval;
 import halfwidth.approval.Evidence;
 import halfwidth.approval.Rule;
 import halfwidth.job.Job;
+import halfwidth.job.JobRefused;
 import halfwidth.job.Visit;
 import halfwidth.record.RecordRefused;
 import halfwidth.record.Signatures;
@@ -45,10 +46,20 @@ final class VerifyRecords implements Callable<Integer> {
         boolean all = true;
         try (Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
             for (Path record : records) {
-                all &= holds(record, workshop);
+                all &= looked(record, workshop);
             }
         }
         return all ? CommandLineProgram.RAN : CommandLineProgram.FAILED;
+    }
+
+    /** One that cannot be looked at keeps nobody from looking at the next. */
+    private boolean looked(Path record, Workshop workshop) {
+        try {
+            return holds(record, workshop);
+        } catch (RecordRefused | JobRefused refusal) {
+            spec.commandLine().getErr().println(record + ": " + refusal.getMessage());
+            return false;
+        }
     }
 
     private boolean holds(Path record, Workshop workshop) {
