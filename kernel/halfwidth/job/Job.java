@@ -5,7 +5,6 @@ import halfwidth.approval.Event;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
-import halfwidth.value.NewEntry;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -32,11 +31,15 @@ public final class Job implements AutoCloseable {
     private final List<String> warnings;
     private final List<Line> lines;
     private final Optional<Pen> pen;
+
+    /** That job.csv says something else than when the journal was last written, if it does. */
+    private Optional<String> otherHeading;
     private Moment now;
 
     private Job(Path folder, JournalText text, List<String> warnings, Optional<Pen> pen) {
         this.folder = folder;
         this.heading = Heading.read(folder);
+        this.otherHeading = Heading.changed(folder, heading);
         this.warnings = List.copyOf(warnings);
         this.lines = new ArrayList<>(text.lines());
         this.pen = pen;
@@ -163,6 +166,11 @@ public final class Job implements AutoCloseable {
     /** What is wrong with the journal: lines altered, removed or torn off. */
     public List<String> warnings() {
         return warnings;
+    }
+
+    /** What happened to the job since it was last written in, and need not be wrong. */
+    public synchronized List<String> notices() {
+        return otherHeading.stream().toList();
     }
 
     /** Whether it was opened to write. */
@@ -384,29 +392,18 @@ public final class Job implements AutoCloseable {
         return last;
     }
 
-    /** Of what people typed, that it is not too long and its letters were understood. */
-    private static void checkWords(Fact fact) {
-        if (fact.visit().name().length() > Visit.LONGEST_NAME) {
-            throw new JobRefused(
-                    "The name of a visit may have %s letters; give it a shorter one"
-                            .formatted(Visit.LONGEST_NAME));
-        }
-        boolean typed = !(fact instanceof Fact.Ran || fact instanceof Fact.Found);
-        if (typed && !NewEntry.isLegible(fact.toString())) {
-            throw new JobRefused(
-                    "A name or remark has letters that could not be read; type it again, on a"
-                            + " terminal set to UTF-8");
-        }
-    }
-
     private List<Line> write(List<Fact> facts) {
         if (facts.isEmpty()) {
             return List.of();
         }
-        facts.forEach(Job::checkWords);
         Pen writing =
                 pen.orElseThrow(
                         () -> new JobRefused(folder + " is open to read only; nothing is kept"));
+        if (otherHeading.isPresent()) {
+            Fact noted = new Fact.Noted(new Visit("", ""), otherHeading.get());
+            lines.addAll(writing.write(last(), List.of(noted)));
+            otherHeading = Optional.empty();
+        }
         List<Line> written = writing.write(last(), facts);
         lines.addAll(written);
         if (facts.stream().anyMatch(Fact.Undo.class::isInstance)) {

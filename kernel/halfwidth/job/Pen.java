@@ -1,5 +1,6 @@
 package halfwidth.job;
 
+import halfwidth.value.NewEntry;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -10,6 +11,7 @@ record Pen(Journal journal, WriterLock lock, String who, Clock clock) implements
 
     /** Writes facts that hold together or not at all; they are on disk when it returns. */
     List<Line> write(long last, List<Fact> facts) {
+        facts.forEach(Pen::checkWords);
         OffsetDateTime now = OffsetDateTime.now(clock).withNano(0);
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < facts.size(); i++) {
@@ -17,6 +19,21 @@ record Pen(Journal journal, WriterLock lock, String who, Clock clock) implements
         }
         journal.append(lines);
         return lines;
+    }
+
+    /** Of what people typed, that it is not too long and its letters were understood. */
+    private static void checkWords(Fact fact) {
+        if (fact.visit().name().length() > Visit.LONGEST_NAME) {
+            throw new JobRefused(
+                    "The name of a visit may have %s letters; give it a shorter one"
+                            .formatted(Visit.LONGEST_NAME));
+        }
+        boolean typed = !(fact instanceof Fact.Ran || fact instanceof Fact.Found);
+        if (typed && !NewEntry.isLegible(fact.toString())) {
+            throw new JobRefused(
+                    "A name or remark has letters that could not be read; type it again, on a"
+                            + " terminal set to UTF-8");
+        }
     }
 
     @Override
