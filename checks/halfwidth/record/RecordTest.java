@@ -355,14 +355,11 @@ class RecordTest {
 
     @Test
     void wordsOutOfARecordStayOnOneLine() {
-        Verification forged =
-                new Verification(
-                        Map.of("page", "a\n  unchanged\r\u001b[2J\u202e"),
-                        false,
-                        1,
-                        true,
-                        List.of("x is 1\n  all 9 results equal"));
-        assertEquals("a\\n  unchanged\\u000d\\u001b[2J\\u202e", forged.about().get("page"));
+        assertEquals(
+                "a\\n  unchanged\\u000d\\u001b[2J\\u202e",
+                OneLine.of("a\n  unchanged\r\u001b[2J\u202e"));
+        List<String> differences = List.of("x is 1\n  all 9 results equal");
+        Verification forged = new Verification(Map.of(), false, 1, true, differences, null);
         assertEquals(List.of("x is 1\\n  all 9 results equal"), forged.differences());
     }
 }

@@ -1,18 +1,16 @@
 package halfwidth.record;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
  * Words out of a record, which somebody else wrote, on one line: else they could print lines that
  * look like the program's own, or move the cursor over them.
  */
-final class OneLine {
+public final class OneLine {
     private OneLine() {}
 
     /** The words with each character that is not seen written as its number. */
-    static String of(String words) {
+    public static String of(String words) {
         return words.codePoints().mapToObj(OneLine::visible).collect(Collectors.joining());
     }
 
@@ -26,11 +24,5 @@ final class OneLine {
                     letter == '\n' ? "\\n" : "\\u%04x".formatted(letter);
             default -> Character.toString(letter);
         };
-    }
-
-    static Map<String, String> each(Map<String, String> facts) {
-        Map<String, String> each = new LinkedHashMap<>();
-        facts.forEach((name, value) -> each.put(of(name), of(value)));
-        return each;
     }
 }

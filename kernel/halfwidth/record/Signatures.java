@@ -30,18 +30,7 @@ public final class Signatures {
      * @param line the journal's line
      * @param changed whether the record is no longer what was signed
      */
-    public record Signature(Line line, Fact.Signed signed, boolean changed) {
-        public Signature {
-            signed =
-                    new Fact.Signed(
-                            signed.visit(),
-                            signed.file(),
-                            signed.digest(),
-                            signed.role(),
-                            OneLine.of(signed.by()),
-                            OneLine.of(signed.remark()));
-        }
-    }
+    public record Signature(Line line, Fact.Signed signed, boolean changed) {}
 
     private Signatures() {}
 

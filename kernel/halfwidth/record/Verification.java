@@ -52,7 +52,6 @@ public record Verification(
     static final double ROUNDING = 1e-9;
 
     public Verification {
-        about = OneLine.each(about);
         differences = differences.stream().map(OneLine::of).toList();
     }
 
