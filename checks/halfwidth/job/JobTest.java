@@ -284,4 +284,39 @@ class JobTest {
             assertEquals(0, job.last());
         }
     }
+
+    @Test
+    void saysThatItsHeadingWasChangedUntilTheNextEntryAndNotesItThere() throws IOException {
+        try (Job job = created()) {
+            enter(job, "", LENGTH, "300");
+        }
+        Path heading = folder.resolve("job/job.csv");
+        Files.writeString(heading, Files.readString(heading).replace("\n", "\r\n"));
+        assertEquals(List.of(), Job.readOnly(folder.resolve("job")).notices(), "other line ends");
+        Files.writeString(heading, Files.readString(heading).replace("North", "South"));
+        String said = "job.csv was changed since the last entry; it says now: Station South Field";
+        assertEquals(List.of(said), Job.readOnly(folder.resolve("job")).notices());
+        try (Job job = Job.open(folder.resolve("job"))) {
+            assertEquals(List.of(said), job.notices());
+            enter(job, "", LENGTH, "310");
+            assertEquals(List.of(), job.notices());
+            Fact.Noted noted = (Fact.Noted) job.lines().get(1).fact();
+            assertEquals(said, noted.text());
+            assertEquals("310", typed(job, "", "length"));
+        }
+        assertEquals(List.of(), Job.readOnly(folder.resolve("job")).notices());
+        assertEquals(List.of(), Job.readOnly(folder.resolve("job")).warnings());
+    }
+
+    /** As an older program left it, which noted no heading. */
+    @Test
+    void saysNothingOfAHeadingThatWasNotNoted() throws IOException {
+        try (Job job = created()) {
+            enter(job, "", LENGTH, "300");
+        }
+        Path ends = folder.resolve("job/journal-end.csv");
+        Files.writeString(ends, Files.readString(ends).replaceFirst("heading,.*\n", ""));
+        Files.writeString(folder.resolve("job/job.csv"), "name,value\nStation,South Field\n");
+        assertEquals(List.of(), Job.readOnly(folder.resolve("job")).notices());
+    }
 }

@@ -37,6 +37,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class RecordTest {
     private static final Page PAGE =
@@ -328,5 +330,56 @@ class RecordTest {
                 assertThrows(RecordRefused.class, () -> Verification.of(other, workshop))
                         .getMessage();
         assertTrue(refusal.contains("no record"), refusal);
+    }
+
+    /** Each row: what is damaged in what is attached, and by what. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "name,row,column,typed,from; name,row",
+                "name,row,column,typed,from; name,name,name,name,name",
+                "angle,,,30,; angle",
+                "page,trial/sine; page"
+            })
+    void aDamagedRecordIsSaidToBeOne(String piece, String damage) throws IOException {
+        String text = Files.readString(record);
+        assertTrue(text.contains(piece), piece);
+        Path damaged = Files.writeString(folder.resolve("d.html"), text.replace(piece, damage));
+        String refusal =
+                assertThrows(RecordRefused.class, () -> Verification.of(damaged, workshop))
+                        .getMessage();
+        assertTrue(refusal.contains("was changed, and cannot be read"), refusal);
+    }
+
+    @Test
+    void namesAPageThatNoFileCouldBeCalled() {
+        Contents contents = Attached.read(RecordFile.bytes(record));
+        Contents odd =
+                new Contents(
+                        contents.about().replace("trial/sine", "a:b\u0000*"),
+                        contents.page(),
+                        contents.entries(),
+                        contents.results(),
+                        contents.arrays(),
+                        contents.blanks());
+        assertEquals("a-b--.md", odd.filled().page().file().toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Infinity, 1", "1e999, 1", "1e999, 2e999", "-Infinity, Infinity", "NaN, 1"})
+    void nothingEqualsANumberThatIsNone(String one, String other) {
+        assertFalse(Verification.isEqual(one, other));
+        assertFalse(Verification.isEqual(other, one));
+    }
+
+    @Test
+    void wordsOutOfARecordStayOnOneLine() {
+        assertEquals(
+                "a\\n  unchanged\\u000d\\u001b[2J\\u202e",
+                OneLine.of("a\n  unchanged\r\u001b[2J\u202e"));
+        List<String> differences = List.of("x is 1\n  all 9 results equal");
+        Verification forged = new Verification(Map.of(), false, 1, true, differences, null);
+        assertEquals(List.of("x is 1\\n  all 9 results equal"), forged.differences());
     }
 }

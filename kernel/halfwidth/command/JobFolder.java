@@ -22,6 +22,7 @@ final class JobFolder {
 
     static Job warned(Job job, PrintWriter err) {
         job.warnings().forEach(warning -> err.println("Journal: " + warning + "."));
+        job.notices().forEach(notice -> err.println(notice + "."));
         err.flush();
         return job;
     }

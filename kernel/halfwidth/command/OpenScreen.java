@@ -1,5 +1,6 @@
 package halfwidth.command;
 
+import halfwidth.job.Fingerprint;
 import halfwidth.job.Job;
 import halfwidth.run.Workshop;
 import halfwidth.web.Screen;
@@ -27,8 +28,10 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true)
 final class OpenScreen implements Callable<Integer> {
-    /** The same at every start, so that a window left open finds the program again. */
-    private static final int USUAL_PORT = 8047;
+    /** The demo station's; the ports of jobs follow it. */
+    private static final int FIRST_PORT = 8047;
+
+    private static final int PORTS = 900;
 
     @Option(names = "--job", paramLabel = "DIR", description = "The job folder to work in.")
     private Path jobFolder;
@@ -36,7 +39,8 @@ final class OpenScreen implements Callable<Integer> {
     @Option(
             names = "--port",
             paramLabel = "N",
-            description = "The port to answer at (default " + USUAL_PORT + ", or any free one).")
+            description =
+                    "The port to answer at; without it, one that is always the same for a job.")
     private Integer port;
 
     @Option(names = "--no-browser", description = "Only print the address.")
@@ -76,14 +80,32 @@ final class OpenScreen implements Callable<Integer> {
         return CommandLineProgram.RAN;
     }
 
+    /**
+     * The port of a job, the same at every start: a window left open finds the program again, and
+     * the browser what was typed and not entered, which it keeps by address.
+     */
+    static int usualPort(Path folder) {
+        String place = folder.toAbsolutePath().normalize().toString();
+        int digest = Integer.parseInt(Fingerprint.of(place).substring(0, 7), 16);
+        return FIRST_PORT + 1 + digest % PORTS;
+    }
+
     private Screen screen(Job job) {
+        int usual = jobFolder == null ? FIRST_PORT : usualPort(jobFolder);
         try {
-            return screen(job, port == null ? USUAL_PORT : port);
+            return screen(job, port == null ? usual : port);
         } catch (BindException taken) {
             if (port != null) {
                 throw new Refused("Port " + port + " is taken; name another with --port N.");
             }
         }
+        spec.commandLine()
+                .getErr()
+                .printf(
+                        "Port %s, where this job is opened otherwise, is taken. What was typed in a"
+                                + " window there and not entered is shown there only: end what has"
+                                + " the port and open the job again.%n",
+                        usual);
         try {
             return screen(job, 0);
         } catch (BindException none) {

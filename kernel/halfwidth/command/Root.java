@@ -1,6 +1,7 @@
 package halfwidth.command;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -18,7 +19,8 @@ import picocli.CommandLine.Spec;
             ShowHistory.class,
             UndoEntry.class,
             ImportReadings.class,
-            ExportValues.class
+            ExportValues.class,
+            HelpCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,

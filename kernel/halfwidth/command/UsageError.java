@@ -1,6 +1,8 @@
 package halfwidth.command;
 
 import java.io.PrintWriter;
+import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -11,9 +13,19 @@ final class UsageError {
     /** Explains it and returns the exit status. */
     static int explain(ParameterException wrong, PrintWriter err) {
         err.println(message(wrong));
-        UnmatchedArgumentException.printSuggestions(wrong, err);
+        if (!UnmatchedArgumentException.printSuggestions(wrong, err)) {
+            commands(wrong).ifPresent(err::println);
+        }
         err.printf("See %s --help.%n", wrong.getCommandLine().getCommandSpec().qualifiedName());
         return wrong.getCommandLine().getCommandSpec().exitCodeOnInvalidInput();
+    }
+
+    /** All commands, where something is typed in the place of one. */
+    private static Optional<String> commands(ParameterException wrong) {
+        Set<String> names = wrong.getCommandLine().getSubcommands().keySet();
+        return wrong instanceof UnmatchedArgumentException && !names.isEmpty()
+                ? Optional.of("The commands are " + String.join(", ", names) + ".")
+                : Optional.empty();
     }
 
     private static String message(ParameterException wrong) {

@@ -4,7 +4,9 @@ import halfwidth.approval.Approval;
 import halfwidth.approval.Evidence;
 import halfwidth.approval.Rule;
 import halfwidth.job.Job;
+import halfwidth.job.JobRefused;
 import halfwidth.job.Visit;
+import halfwidth.record.OneLine;
 import halfwidth.record.RecordRefused;
 import halfwidth.record.Signatures;
 import halfwidth.record.Verification;
@@ -45,29 +47,41 @@ final class VerifyRecords implements Callable<Integer> {
         boolean all = true;
         try (Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
             for (Path record : records) {
-                all &= holds(record, workshop);
+                all &= looked(record, workshop);
             }
         }
         return all ? CommandLineProgram.RAN : CommandLineProgram.FAILED;
     }
 
+    /** One that cannot be looked at keeps nobody from looking at the next. */
+    private boolean looked(Path record, Workshop workshop) {
+        try {
+            return holds(record, workshop);
+        } catch (RecordRefused | JobRefused refusal) {
+            spec.commandLine().getErr().println(record + ": " + refusal.getMessage());
+            return false;
+        }
+    }
+
     private boolean holds(Path record, Workshop workshop) {
         PrintWriter out = spec.commandLine().getOut();
-        out.println(record);
+        say(out, record.toString());
         boolean holds;
         Optional<Evidence> shown = Optional.empty();
         Optional<Visit> visit = Optional.empty();
         try {
             Verification verified = Verification.of(record, workshop);
-            out.printf(
-                    "  %s, run %s with Halfwidth %s on Java %s%n",
-                    verified.about().get("page"),
-                    verified.about().get("ran"),
-                    verified.about().get("program"),
-                    verified.about().get("java"));
-            out.println(verified.sealed() ? "  unchanged" : "  CHANGED after it was written");
-            out.println(results(verified));
-            verified.differences().forEach(difference -> out.println("    " + difference));
+            say(
+                    out,
+                    "  %s, run %s with Halfwidth %s on Java %s"
+                            .formatted(
+                                    verified.about().get("page"),
+                                    verified.about().get("ran"),
+                                    verified.about().get("program"),
+                                    verified.about().get("java")));
+            say(out, verified.sealed() ? "  unchanged" : "  CHANGED after it was written");
+            say(out, results(verified));
+            verified.differences().forEach(difference -> say(out, "    " + difference));
             Evidence evidence = page(verified, out);
             holds = verified.holds() && evidence.checks().isEmpty();
             shown = Optional.of(evidence);
@@ -88,12 +102,12 @@ final class VerifyRecords implements Callable<Integer> {
     private Evidence page(Verification verified, PrintWriter out) {
         PageText text = PageText.of(verified, notebooks.found());
         Evidence evidence = verified.evidence(text.difference());
-        out.println("  made with " + text.words());
+        say(out, "  made with " + text.words());
         int checks = verified.shows().example().checks().size();
         int failing = evidence.checks().size();
         String hold = checks == 0 ? "it has no checks" : "all " + checks + " checks hold";
         String found = failing == 0 ? hold : failing + " of " + checks + " checks FAIL";
-        out.println("  " + found + (checks == 0 ? "" : " on the worked example"));
+        say(out, "  " + found + (checks == 0 ? "" : " on the worked example"));
         print("check at %s fails", evidence.checks(), out);
         print("step at %s fails", evidence.steps(), out);
         print("limit not met: %s", evidence.limits(), out);
@@ -101,8 +115,13 @@ final class VerifyRecords implements Callable<Integer> {
         return evidence;
     }
 
+    /** Says something on one line, whatever a record or a journal has put into it. */
+    private static void say(PrintWriter out, String words) {
+        out.println(OneLine.of(words));
+    }
+
     private static void print(String words, List<String> which, PrintWriter out) {
-        which.forEach(one -> out.println("    " + words.formatted(one)));
+        which.forEach(one -> say(out, "    " + words.formatted(one)));
     }
 
     private static String results(Verification verified) {
@@ -120,30 +139,33 @@ final class VerifyRecords implements Callable<Integer> {
             Path record, Optional<Visit> visit, Optional<Evidence> shown, PrintWriter out) {
         Optional<Path> folder = Signatures.job(record);
         if (folder.isEmpty()) {
-            out.println("  not in a job folder, so that its signatures are not known here");
+            say(out, "  not in a job folder, so that its signatures are not known here");
             return true;
         }
         Job job = JobFolder.warned(Job.readOnly(folder.get()), spec.commandLine().getErr());
         boolean asWritten = Signatures.isAsWritten(job, record);
         boolean known = Signatures.isKnown(job, record);
         if (!asWritten) {
-            out.println("  NOT what the journal says was written");
+            say(out, "  NOT what the journal says was written");
         }
         if (!known) {
-            out.println(
+            say(
+                    out,
                     "  NOT in the journal of this job: it came from elsewhere, or the journal is an"
                             + " older one");
         }
         List<Signatures.Signature> signatures = Signatures.of(job, record);
         for (Signatures.Signature is : signatures) {
             String remark = is.signed().remark().isEmpty() ? "" : ": " + is.signed().remark();
-            out.printf(
-                    "  signed here as %s by %s, %s%s%s%n",
-                    is.signed().role().words(),
-                    is.signed().by(),
-                    is.line().time(),
-                    remark,
-                    is.changed() ? " - CHANGED since it was signed" : "");
+            say(
+                    out,
+                    "  signed here as %s by %s, %s%s%s"
+                            .formatted(
+                                    is.signed().role().words(),
+                                    is.signed().by(),
+                                    is.line().time(),
+                                    remark,
+                                    is.changed() ? " - CHANGED since it was signed" : ""));
         }
         boolean counts =
                 visit.isEmpty()
@@ -158,14 +180,14 @@ final class VerifyRecords implements Callable<Integer> {
     /** Prints how the record stands, and returns whether what was signed counts. */
     private static boolean counts(Rule rule, PrintWriter out) {
         Approval approval = rule.approval();
-        approval.words().forEach(words -> out.println("  " + words));
+        approval.words().forEach(words -> say(out, "  " + words));
         approval.sentBack()
-                .forEach(back -> out.println("    not answered yet, journal line " + back.line()));
+                .forEach(back -> say(out, "    not answered yet, journal line " + back.line()));
         if (approval.prepared().isEmpty() && approval.checked().isEmpty()) {
-            out.println("  neither prepared nor checked");
+            say(out, "  neither prepared nor checked");
         }
         List<String> wrong = rule.doubts();
-        wrong.forEach(why -> out.println("    DOES NOT COUNT: " + why));
+        wrong.forEach(why -> say(out, "    DOES NOT COUNT: " + why));
         return wrong.isEmpty() && approval.sentBack().isEmpty();
     }
 }

@@ -15,12 +15,16 @@ import java.util.Optional;
  * The file {@code journal-end.csv}: where the journal ended, so that it is noticed if whole lines
  * at its end are gone. It is written when the lines are on disk already: a process that is killed
  * leaves it behind the journal and never ahead of it, and so never a false alarm. Ends that are
- * missing stay in it until somebody has seen to them.
+ * missing stay in it until somebody has seen to them. It also holds a digest of the job's heading
+ * as it was then.
  */
 final class EndFile implements AutoCloseable {
+    private static final String NAME = "journal-end.csv";
+
     private final Path file;
     private final List<JournalEnd> missing;
     private FileChannel channel;
+    private String heading;
 
     private EndFile(Path journal, List<JournalEnd> missing) {
         this.file = beside(journal);
@@ -38,16 +42,31 @@ final class EndFile implements AutoCloseable {
 
     /** The ends that are known of a journal; none where the file cannot be read. */
     static List<JournalEnd> read(Path journal) {
+        return text(beside(journal)).map(JournalEnd::read).orElse(List.of());
+    }
+
+    /** The digest of the heading when the journal was last written; empty if not known. */
+    static Optional<String> heading(Path folder) {
+        return text(folder.resolve(NAME)).flatMap(JournalEnd::heading);
+    }
+
+    private String heading() {
+        if (heading == null) {
+            heading = Heading.digest(Heading.read(file.getParent()));
+        }
+        return heading;
+    }
+
+    private static Optional<String> text(Path file) {
         try {
-            byte[] bytes = Files.readAllBytes(beside(journal));
-            return JournalEnd.read(new String(bytes, StandardCharsets.UTF_8));
+            return Optional.of(new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
         } catch (IOException notKnown) {
-            return List.of();
+            return Optional.empty();
         }
     }
 
     private static Path beside(Path journal) {
-        return journal.resolveSibling("journal-end.csv");
+        return journal.resolveSibling(NAME);
     }
 
     /** Why ends cannot be noted; empty if they can. */
@@ -68,7 +87,8 @@ final class EndFile implements AutoCloseable {
     void note(JournalEnd end) {
         List<JournalEnd> ends = new ArrayList<>(missing);
         ends.add(end);
-        ByteBuffer text = ByteBuffer.wrap(JournalEnd.write(ends).getBytes(StandardCharsets.UTF_8));
+        ByteBuffer text =
+                ByteBuffer.wrap(JournalEnd.write(ends, heading()).getBytes(StandardCharsets.UTF_8));
         try {
             if (channel == null) {
                 channel = OwnFile.open(file, JournalEnd.HEADER);

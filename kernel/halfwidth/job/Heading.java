@@ -9,6 +9,8 @@ import java.nio.file.StandardOpenOption;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -19,6 +21,8 @@ final class Heading {
     private static final String HELP =
             "a job folder holds job.csv with the columns name,value and lines such as"
                     + " Station,North Field or Runway,09";
+
+    private static final String CHANGED = "job.csv was changed since the last entry; it says now: ";
 
     private Heading() {}
 
@@ -50,6 +54,28 @@ final class Heading {
             throw new JobRefused(file + " cannot be read as CSV: " + e.getMessage());
         }
         return Collections.unmodifiableMap(heading);
+    }
+
+    /**
+     * Says that the heading is another than when the journal was last written, if it is; empty as
+     * well where that is not known.
+     */
+    static Optional<String> changed(Path folder, Map<String, String> heading) {
+        return EndFile.heading(folder)
+                .filter(before -> !before.equals(digest(heading)))
+                .map(
+                        other ->
+                                heading.entrySet().stream()
+                                        .map(line -> line.getKey() + " " + line.getValue())
+                                        .collect(Collectors.joining(", ", CHANGED, "")));
+    }
+
+    /** Another line end or quoting makes no other heading. */
+    static String digest(Map<String, String> heading) {
+        StringBuilder lines = new StringBuilder();
+        heading.forEach((name, value) -> lines.append(name + "\n" + value + "\n"));
+        byte[] bytes = lines.toString().getBytes(StandardCharsets.UTF_8);
+        return new Chain().own(bytes, 0, bytes.length);
     }
 
     /**

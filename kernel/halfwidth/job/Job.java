@@ -31,11 +31,15 @@ public final class Job implements AutoCloseable {
     private final List<String> warnings;
     private final List<Line> lines;
     private final Optional<Pen> pen;
+
+    /** That job.csv says something else than when the journal was last written, if it does. */
+    private Optional<String> otherHeading;
     private Moment now;
 
     private Job(Path folder, JournalText text, List<String> warnings, Optional<Pen> pen) {
         this.folder = folder;
         this.heading = Heading.read(folder);
+        this.otherHeading = Heading.changed(folder, heading);
         this.warnings = List.copyOf(warnings);
         this.lines = new ArrayList<>(text.lines());
         this.pen = pen;
@@ -153,6 +157,11 @@ public final class Job implements AutoCloseable {
     /** What is wrong with the journal: lines altered, removed or torn off. */
     public List<String> warnings() {
         return warnings;
+    }
+
+    /** What happened to the job since it was last written in, and need not be wrong. */
+    public synchronized List<String> notices() {
+        return otherHeading.stream().toList();
     }
 
     /** Whether it was opened to write. */
@@ -381,6 +390,11 @@ public final class Job implements AutoCloseable {
         Pen writing =
                 pen.orElseThrow(
                         () -> new JobRefused(folder + " is open to read only; nothing is kept"));
+        if (otherHeading.isPresent()) {
+            Fact noted = new Fact.Noted(new Visit("", ""), otherHeading.get());
+            lines.addAll(writing.write(last(), List.of(noted)));
+            otherHeading = Optional.empty();
+        }
         List<Line> written = writing.write(last(), facts);
         lines.addAll(written);
         if (facts.stream().anyMatch(Fact.Undo.class::isInstance)) {

@@ -1,6 +1,7 @@
 package halfwidth.record;
 
 import halfwidth.job.Finding;
+import halfwidth.job.JobRefused;
 import halfwidth.job.Place;
 import halfwidth.localizer.array.NamedArray;
 import halfwidth.page.Column;
@@ -17,7 +18,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -121,25 +124,64 @@ record Contents(
         }
     }
 
+    /**
+     * @throws RecordRefused if what is attached is damaged
+     */
     Map<String, String> facts() {
-        Map<String, String> facts = new LinkedHashMap<>();
-        lines(about).forEach(line -> facts.put(line.get(0), line.get(1)));
-        return facts;
+        return sound(
+                () -> {
+                    Map<String, String> facts = new LinkedHashMap<>();
+                    lines(about).forEach(line -> facts.put(line.get(0), line.get(1)));
+                    return facts;
+                });
     }
 
-    /** Why there is no value, at each blank for which somebody said so. */
+    /**
+     * Why there is no value, at each blank for which somebody said so.
+     *
+     * @throws RecordRefused if what is attached is damaged
+     */
     Map<Place, String> reasons() {
-        return lines(blanks).stream()
-                .collect(
-                        Collectors.toMap(
-                                l -> new Place(l.get(0), Integer.parseInt(l.get(1)), l.get(2)),
-                                l -> l.get(3)));
+        return sound(
+                () ->
+                        lines(blanks).stream()
+                                .collect(
+                                        Collectors.toMap(
+                                                l ->
+                                                        new Place(
+                                                                l.get(0),
+                                                                Integer.parseInt(l.get(1)),
+                                                                l.get(2)),
+                                                l -> l.get(3))));
     }
 
+    /**
+     * @throws RecordRefused if what is attached is damaged
+     */
     List<Finding> findings() {
-        return lines(results).stream()
-                .map(l -> new Finding(l.get(0), l.get(1), l.get(2), l.get(3), l.get(4)))
-                .toList();
+        return sound(
+                () ->
+                        lines(results).stream()
+                                .map(
+                                        l ->
+                                                new Finding(
+                                                        l.get(0), l.get(1), l.get(2), l.get(3),
+                                                        l.get(4)))
+                                .toList());
+    }
+
+    /** What attached CSV comes to, which somebody may have shortened or torn. */
+    private static <T> T sound(Supplier<T> reading) {
+        try {
+            return reading.get();
+        } catch (JobRefused
+                | UncheckedIOException
+                | IllegalArgumentException
+                | IllegalStateException
+                | IndexOutOfBoundsException
+                | NoSuchElementException damaged) {
+            throw new RecordRefused("what is attached is damaged: " + damaged.getMessage());
+        }
     }
 
     /**
@@ -147,11 +189,17 @@ record Contents(
      *
      * @throws halfwidth.page.PageRefused if this program does not understand the page
      * @throws halfwidth.value.EntryRefused if it does not understand an entry
-     * @throws RecordRefused if it names an array and does not hold its file
+     * @throws RecordRefused if it names an array and does not hold its file, or is damaged
      */
     Filled filled() {
+        return sound(this::asItWas);
+    }
+
+    private Filled asItWas() {
         String name = facts().getOrDefault("page", "");
-        Page read = Pages.parse(name, Path.of(name + ".md"), page);
+        // For messages only: it may be no name that a file can have here.
+        Path file = Path.of(name.replaceAll("[^\\p{L}\\p{N}/_.-]", "-") + ".md");
+        Page read = Pages.parse(name, file, page);
         Filled filled = new Filled(read, Map.of(), Map.of(), false);
         Map<String, List<List<String>>> tables = new LinkedHashMap<>();
         for (CSVRecord line : lines(entries)) {

@@ -52,7 +52,7 @@ public record Verification(
     static final double ROUNDING = 1e-9;
 
     public Verification {
-        differences = List.copyOf(differences);
+        differences = differences.stream().map(OneLine::of).toList();
     }
 
     /** Whether the file is as it was written and came out again. */
@@ -179,7 +179,9 @@ public record Verification(
         try {
             double one = Double.parseDouble(before);
             double other = Double.parseDouble(after);
-            return Math.abs(one - other) <= ROUNDING * Math.max(Math.abs(one), Math.abs(other));
+            return Double.isFinite(one)
+                    && Double.isFinite(other)
+                    && Math.abs(one - other) <= ROUNDING * Math.max(Math.abs(one), Math.abs(other));
         } catch (NumberFormatException words) {
             return false;
         }

@@ -11,7 +11,7 @@ import java.util.function.Predicate;
 /** A page in its worker. Runs one set of values at a time; calls from several threads queue. */
 public final class OpenPage implements AutoCloseable {
     /** Compiling a page takes seconds, be it the first on a busy machine. */
-    private static final Duration COMPILATION = Duration.ofMinutes(1);
+    private static final Duration COMPILATION = Duration.ofMinutes(2);
 
     /** A page with more runaway steps than this is not worth more attempts. */
     private static final int ATTEMPTS = 5;

@@ -6,6 +6,7 @@ import halfwidth.page.PageRefused;
 import halfwidth.show.Html;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** All pages in the order of the job with their visits, and how each of them stands in words. */
 record Overview(Notebook notebook, Html html) {
@@ -15,8 +16,7 @@ record Overview(Notebook notebook, Html html) {
         html.open("dl", "class", "heading");
         notebook.job().heading().forEach(this::fact);
         html.close();
-        notebook.job()
-                .warnings()
+        Stream.concat(notebook.job().warnings().stream(), notebook.job().notices().stream())
                 .forEach(warning -> html.element("p", warning, "class", "warning"));
         if (!notebook.job().isWritable()) {
             html.element("p", "This job is open to read only.", "class", "warning");
