@@ -39,6 +39,22 @@ final class Bench implements AutoCloseable {
         return workshop.open(script);
     }
 
+    /** Opens a page whose steps may do what no page may, to see what becomes of it then. */
+    OpenPage openUnbounded(Script script) {
+        return workshop.openUnbounded(script);
+    }
+
+    /** Runs such a page without inputs in a fresh engine. */
+    Run runUnbounded(String code) {
+        return runUnbounded(page(List.of(), code), values());
+    }
+
+    Run runUnbounded(Script script, Values values) {
+        try (OpenPage page = openUnbounded(script)) {
+            return page.run(values);
+        }
+    }
+
     /** Runs a page without inputs in a fresh engine. */
     Run run(String code) {
         return run(page(List.of(), code), values());

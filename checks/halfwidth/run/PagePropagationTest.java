@@ -57,7 +57,8 @@ class PagePropagationTest {
         List<String> names = Arrays.stream(inputs).map(Input::name).toList();
         Script page = page(names, code);
         Script script = new Script(page.pieces(), List.of("y"));
-        try (OpenPage open = bench.open(script)) {
+        // Freed of bounds, since one of them ends its worker.
+        try (OpenPage open = bench.openUnbounded(script)) {
             return open.propagate(
                     values(inputs),
                     Arrays.stream(inputs).map(Input::quantity).toList(),
@@ -320,7 +321,7 @@ class PagePropagationTest {
         for (int i = 0; i < 50; i++) {
             many.add(new InputQuantity("x", "", 0, 1, 0.1, 0.1));
         }
-        try (OpenPage open = bench.open(page)) {
+        try (OpenPage open = bench.openUnbounded(page)) {
             Propagation found =
                     open.propagate(values(new Input("x", 1, 0)), many, 0, Duration.ofMillis(500));
             assertTrue(found.moved() >= 1 && found.moved() < 50, found.moved() + " moved");

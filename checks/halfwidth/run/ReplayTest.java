@@ -46,12 +46,12 @@ class ReplayTest {
     void replayEqualsAFreshRun(@ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
         Random random = new Random(seed);
         Script script = page(INPUTS, code(random));
-        try (OpenPage page = replaying.open(script)) {
+        try (OpenPage page = replaying.openUnbounded(script)) {
             for (int edit = 0; edit < 6; edit++) {
                 Values values = new Values(values(random), true);
                 Run replayed = page.run(values);
                 if (edit >= 3) { // the earlier ones are there to leave something behind
-                    assertEquals(fresh.run(script, values), replayed, () -> "page:\n" + script);
+                    assertEquals(fresh.runUnbounded(script, values), replayed, () -> "page:\n" + script);
                 }
             }
         }
@@ -62,7 +62,7 @@ class ReplayTest {
             @ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
         Random random = new Random(seed);
         Script script = page(INPUTS, code(random));
-        try (OpenPage page = replaying.open(script)) {
+        try (OpenPage page = replaying.openUnbounded(script)) {
             Values values = new Values(values(random), true);
             List<InputQuantity> inputs =
                     values.given().entrySet().stream()
@@ -70,7 +70,7 @@ class ReplayTest {
                             .toList();
             page.run(values);
             page.propagate(values, inputs, 20, Duration.ofSeconds(10));
-            assertEquals(fresh.run(script, values), page.run(values), () -> "page:\n" + script);
+            assertEquals(fresh.runUnbounded(script, values), page.run(values), () -> "page:\n" + script);
         }
     }
 
@@ -86,7 +86,7 @@ class ReplayTest {
         Map<String, Serializable> given = new LinkedHashMap<>();
         INPUTS.forEach(name -> given.put(name, random.nextInt(4) * 1.5));
         Map<String, String> expected = ordinary(given, code);
-        try (OpenPage page = replaying.open(page(INPUTS, code))) {
+        try (OpenPage page = replaying.openUnbounded(page(INPUTS, code))) {
             page.run(new Values(Map.of("p", 9.0, "q", 9.0, "r", 9.0), true));
             for (Run.Ran ran : page.run(new Values(given, true)).steps()) {
                 String name = ran.step().name();

@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Timeout;
 
 /**
  * A page that misbehaves is ended at its limit, with a message at the step that did it; its other
- * steps, the other pages and the next run go on.
+ * steps, the other pages and the next run go on. Most of this takes a page that was freed of its
+ * bounds.
  */
 @Timeout(240)
 class WorkerFaultTest {
@@ -35,7 +36,8 @@ class WorkerFaultTest {
     /** Runs a page of three steps whose middle one is at fault, and returns what is said of it. */
     private static Outcome.Failed fault(String code) {
         Run run =
-                bench.run("double before = 1;\n" + code.replace("\n", " ") + "\ndouble after = 2;");
+                bench.runUnbounded(
+                        "double before = 1;\n" + code.replace("\n", " ") + "\ndouble after = 2;");
         assertEquals(1, realAt(run, 10));
         assertEquals(2, realAt(run, 12));
         assertEquals(11, failureAt(run, 11).line());
@@ -146,7 +148,7 @@ class WorkerFaultTest {
 
     @Test
     void severalRunawayStepsAreEachNamed() {
-        Run run = bench.run("while (true) { }\ndouble a = 1;\nSystem.exit(3);\ndouble b = 2;");
+        Run run = bench.runUnbounded("while (true) { }\ndouble a = 1;\nSystem.exit(3);\ndouble b = 2;");
         assertSays("longer than its limit", failureAt(run, 10));
         assertSays("exit status 3", failureAt(run, 12));
         assertEquals(2, realAt(run, 13));

@@ -9,25 +9,34 @@ import java.util.Set;
  * A statement that JShell accepted.
  *
  * @param entryPoint the method that runs it; none for imports, methods and types
+ * @param className the class that it was compiled to; "" for an import
  * @param name the variable, method or type it declares, or the variable it assigns; "" if none
  * @param type the type of its value as written in source; "" if none
  * @param declaresType whether it declares a class, interface, enum or record
  */
 record CompiledStatement(
-        Optional<EntryPoints.EntryPoint> entryPoint, String name, String type, boolean declaresType)
+        Optional<EntryPoints.EntryPoint> entryPoint,
+        String className,
+        String name,
+        String type,
+        boolean declaresType)
         implements Serializable {
 
     /** An {@code Optional} cannot be stored. */
     private record Stored(
-            EntryPoints.EntryPoint entryPoint, String name, String type, boolean declaresType)
+            EntryPoints.EntryPoint entryPoint,
+            String className,
+            String name,
+            String type,
+            boolean declaresType)
             implements Serializable {
         private Object readResolve() {
-            return new CompiledStatement(Optional.ofNullable(entryPoint), name, type, declaresType);
+            return new CompiledStatement(Optional.ofNullable(entryPoint), className, name, type, declaresType);
         }
     }
 
     private Object writeReplace() {
-        return new Stored(entryPoint.orElse(null), name, type, declaresType);
+        return new Stored(entryPoint.orElse(null), className, name, type, declaresType);
     }
 
     /** Values that no statement can change in place, besides numbers. */

@@ -1,5 +1,6 @@
 package halfwidth.engine;
 
+import halfwidth.bounds.Bounds;
 import halfwidth.run.Outcome;
 import halfwidth.run.Prelude;
 import halfwidth.run.Script;
@@ -40,7 +41,7 @@ final class Compiler implements AutoCloseable {
         shell =
                 JShell.builder()
                         .executionEngine(EntryPoints.providing(entryPoints), Map.of())
-                        .compilerOptions("-proc:none")
+                        .compilerOptions(options())
                         .build();
         acceptance = new Acceptance(shell);
         shell.addToClasspath(System.getProperty("java.class.path"));
@@ -51,6 +52,18 @@ final class Compiler implements AutoCloseable {
                         line + " was refused: " + acceptance.diagnosis(event));
             }
         }
+    }
+
+    /**
+     * No annotation processor runs, and a Java newer than the bounds can read compiles for the
+     * newest that they can.
+     */
+    private static String[] options() {
+        return Runtime.version().feature() <= Bounds.NEWEST_JAVA
+                ? new String[] {"-proc:none"}
+                : new String[] {
+                    "-proc:none", "--release", String.valueOf(Bounds.NEWEST_JAVA)
+                };
     }
 
     /** Compiles every piece of the script, in order. */
@@ -145,6 +158,10 @@ final class Compiler implements AutoCloseable {
      *     accepts none, the statement is evaluated as it stands, and what is wrong is said of it
      */
     private Evaluated evaluate(Statement statement, List<String> noting) {
+        Optional<Outcome.Failed> named = ProgramNames.problem(statement);
+        if (named.isPresent()) {
+            return refused(statement, named);
+        }
         for (String text : noting) {
             List<SnippetEvent> events = shell.eval(text);
             if (acceptance.problem(statement, events).isEmpty()) {
@@ -167,8 +184,12 @@ final class Compiler implements AutoCloseable {
         List<EntryPoints.EntryPoint> entries = entryPoints.taken();
         Optional<Outcome.Failed> problem = acceptance.problem(statement, events);
         return problem.isPresent()
-                ? new Evaluated(statement, Optional.empty(), Optional.empty(), problem)
+                ? refused(statement, problem)
                 : accepted(statement, events.get(0).snippet(), entries.stream().findFirst());
+    }
+
+    private static Evaluated refused(Statement statement, Optional<Outcome.Failed> why) {
+        return new Evaluated(statement, Optional.empty(), Optional.empty(), why);
     }
 
     private Evaluated accepted(
@@ -178,7 +199,11 @@ final class Compiler implements AutoCloseable {
         }
         CompiledStatement compiled =
                 new CompiledStatement(
-                        entry, name(snippet), type(snippet), snippet instanceof TypeDeclSnippet);
+                        entry,
+                        className(snippet),
+                        name(snippet),
+                        type(snippet),
+                        snippet instanceof TypeDeclSnippet);
         return new Evaluated(
                 statement, Optional.of(snippet), Optional.of(compiled), Optional.empty());
     }
@@ -237,6 +262,12 @@ final class Compiler implements AutoCloseable {
             name = expression.name();
         }
         return name == null || name.startsWith("$") ? "" : name;
+    }
+
+    private String className(Snippet snippet) {
+        return snippet.kind() == Snippet.Kind.IMPORT
+                ? ""
+                : shell.sourceCodeAnalysis().wrapper(snippet).fullClassName();
     }
 
     private static String type(Snippet snippet) {

@@ -24,6 +24,7 @@ final class Linked {
         for (Program.Line line : program.lines()) {
             methods.add(
                     line.compiled()
+                            .filter(compiled -> line.problem().isEmpty())
                             .flatMap(CompiledStatement::entryPoint)
                             .map(entry -> method(loader, entry))
                             .orElse(null));

@@ -95,13 +95,18 @@ final class NameScanner extends TreeScanner<Void, Void> {
     /** Reads the names of a statement that may not be valid Java, as far as the parser gets. */
     static Names names(Source statement) {
         NameScanner scanner = new NameScanner();
-        scanner.scan(parse(statement.wrapped(0)), null);
+        scanner.scan(parse(statement), null);
         scanner.declared.remove("page$0");
         return scanner.names();
     }
 
     private Names names() {
         return new Names(used, changed, assigned, declared);
+    }
+
+    /** The tree of a statement, as far as the parser gets. */
+    static CompilationUnitTree parse(Source statement) {
+        return parse(statement.wrapped(0));
     }
 
     private static CompilationUnitTree parse(String source) {

@@ -3,6 +3,7 @@ package halfwidth.engine;
 import java.io.Serializable;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -37,11 +38,20 @@ record Places(Map<String, int[]> pageLines) implements Serializable {
 
     /** The page's line that a stack frame stands for; empty if it is not of page code. */
     OptionalInt pageLine(StackTraceElement frame) {
-        Matcher name = SNIPPET_CLASS.matcher(frame.getClassName());
-        int[] lines = name.lookingAt() ? pageLines.get(name.group()) : null;
-        int line = frame.getLineNumber();
+        return pageLine(frame.getClassName(), frame.getLineNumber());
+    }
+
+    /** The page's line for a line of a class's source; empty if it is not of page code. */
+    OptionalInt pageLine(String className, int line) {
+        int[] lines = snippet(className).map(pageLines::get).orElse(null);
         return lines == null || line < 1 || line > lines.length
                 ? OptionalInt.empty()
                 : OptionalInt.of(lines[line - 1]);
+    }
+
+    /** The class of the statement within which a class stands; empty if it is of no page. */
+    static Optional<String> snippet(String className) {
+        Matcher name = SNIPPET_CLASS.matcher(className);
+        return name.lookingAt() ? Optional.of(name.group()) : Optional.empty();
     }
 }

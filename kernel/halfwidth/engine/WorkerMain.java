@@ -83,6 +83,7 @@ public final class WorkerMain {
         work.schedule(bench::warmUp, IDLE_MILLIS, TimeUnit.MILLISECONDS);
         try {
             ObjectInputStream messages = new ObjectInputStream(in);
+            messages.setObjectInputFilter(Message.FILTER);
             while (true) {
                 Message message = (Message) messages.readObject();
                 if (message instanceof Message.Look) {
@@ -92,7 +93,7 @@ public final class WorkerMain {
                 }
             }
         } catch (IOException | ClassNotFoundException | ClassCastException e) {
-            Runtime.getRuntime().halt(0); // the program is gone, or its pipe is broken
+            end(0); // the program is gone, or its pipe is broken
         }
     }
 
@@ -109,8 +110,14 @@ public final class WorkerMain {
             send(answer);
         } catch (IOException | Error e) {
             // The program sees the pipe close and says at which step the worker was lost.
-            Runtime.getRuntime().halt(1);
+            end(1);
         }
+    }
+
+    /** Ends this JVM and every process that came from it. */
+    private static void end(int status) {
+        ProcessHandle.current().descendants().forEach(ProcessHandle::destroyForcibly);
+        Runtime.getRuntime().halt(status);
     }
 
     private void send(Message message) throws IOException {

@@ -1,5 +1,6 @@
 package halfwidth.run;
 
+import java.io.ObjectInputFilter;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.List;
@@ -7,8 +8,22 @@ import java.util.Map;
 
 /** What goes over the pipe between the program and a worker, each way. */
 public sealed interface Message extends Serializable {
-    /** To the worker: compile this page in a fresh engine. */
-    record Open(Script script, int outputLimit) implements Message {}
+    /**
+     * What either end takes from the pipe: the messages and the values in them, of no other class,
+     * so that page code that got hold of the pipe could not have anything else read.
+     */
+    ObjectInputFilter FILTER =
+            ObjectInputFilter.Config.createFilter(
+                    "maxdepth=1000;halfwidth.run.*;halfwidth.formula.*;"
+                            + "halfwidth.localizer.array.NamedArray;"
+                            + "java.lang.*;java.time.*;java.util.*;!*");
+
+    /**
+     * To the worker: compile this page in a fresh engine.
+     *
+     * @param bounded whether its steps are held within the bounds of page code
+     */
+    record Open(Script script, int outputLimit, boolean bounded) implements Message {}
 
     /** From the worker: compiled; the steps are listed when the page runs. */
     record Opened() implements Message {}

@@ -21,6 +21,7 @@ public final class OpenPage implements AutoCloseable {
 
     private final Workshop workshop;
     private final Script script;
+    private final boolean bounded;
     private Worker worker;
 
     /** The worker that is running the page now; null while none is. */
@@ -28,9 +29,10 @@ public final class OpenPage implements AutoCloseable {
 
     private volatile boolean stopped;
 
-    OpenPage(Workshop workshop, Script script) {
+    OpenPage(Workshop workshop, Script script, boolean bounded) {
         this.workshop = workshop;
         this.script = script;
+        this.bounded = bounded;
     }
 
     /**
@@ -97,7 +99,8 @@ public final class OpenPage implements AutoCloseable {
                 }
                 busy = worker;
                 if (fresh) {
-                    Message.Open open = new Message.Open(script, workshop.budget().outputBytes());
+                    Message.Open open =
+                            new Message.Open(script, workshop.budget().outputBytes(), bounded);
                     worker.ask(open, Message.Opened.class, compilation());
                 }
                 Message message = question.apply(Map.copyOf(barred));

@@ -109,6 +109,7 @@ final class Worker implements Closeable {
     private void read() {
         try (InputStream in = process.getInputStream()) {
             ObjectInputStream messages = new ObjectInputStream(in);
+            messages.setObjectInputFilter(Message.FILTER);
             while (true) {
                 answers.add(messages.readObject());
             }
@@ -220,6 +221,8 @@ final class Worker implements Closeable {
 
     /** Ends it from another thread, so that whoever waits for its answer learns that it is lost. */
     void end() {
+        // A page that was freed of its bounds may have started some.
+        process.descendants().forEach(ProcessHandle::destroyForcibly);
         process.destroyForcibly();
     }
 
@@ -229,7 +232,7 @@ final class Worker implements Closeable {
 
     @Override
     public void close() {
-        process.destroyForcibly();
+        end();
         try {
             process.waitFor(5, TimeUnit.SECONDS);
             Files.deleteIfExists(marker);

@@ -34,7 +34,12 @@ public final class Workshop implements AutoCloseable {
 
     /** Opens a page; it is compiled when it first runs. */
     public OpenPage open(Script script) {
-        return new OpenPage(this, script);
+        return new OpenPage(this, script, true);
+    }
+
+    /** Opens a page whose steps may do whatever its reader may do. Only for one agreed to. */
+    public OpenPage openUnbounded(Script script) {
+        return new OpenPage(this, script, false);
     }
 
     Budget budget() {
