@@ -43,6 +43,8 @@ class StructureTest {
                     .definedBy("halfwidth.run..")
                     .layer("engine")
                     .definedBy("halfwidth.engine..")
+                    .layer("bounds")
+                    .definedBy("halfwidth.bounds..")
                     .layer("plot")
                     .definedBy("halfwidth.plot..")
                     .layer("show")
@@ -95,6 +97,8 @@ class StructureTest {
                             "command")
                     .whereLayer("web")
                     .mayOnlyBeAccessedByLayers("command")
+                    .whereLayer("bounds")
+                    .mayOnlyBeAccessedByLayers("engine")
                     .whereLayer("plot")
                     .mayOnlyBeAccessedByLayers("engine");
 
@@ -130,6 +134,10 @@ class StructureTest {
 
     @ArchTest
     static final ArchRule UNITS_HAVE_ONE_DOOR = onlyIn("javax.measure..", "halfwidth.value..");
+
+    @ArchTest
+    static final ArchRule CLASS_FILES_HAVE_ONE_DOOR =
+            onlyIn("org.objectweb.asm..", "halfwidth.bounds..");
 
     @ArchTest
     static final ArchRule JSHELL_HAS_ONE_DOOR = onlyIn("jdk.jshell..", "halfwidth.engine..");

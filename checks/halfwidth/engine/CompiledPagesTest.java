@@ -89,6 +89,40 @@ class CompiledPagesTest {
         assertFalse(CompiledPages.in(folder).find(SCRIPT).isPresent());
     }
 
+    /** One bit turned 0.0254 into 0.02638 and ordered a wrong cut. */
+    @Test
+    void fileWithOneBitFlippedIsNoticedAndThrownAway() throws IOException {
+        kept();
+        Path file;
+        try (Stream<Path> files = Files.list(folder)) {
+            file = files.findFirst().orElseThrow();
+        }
+        byte[] bytes = Files.readAllBytes(file);
+        for (int at = 0; at < bytes.length; at += 1 + bytes.length / 97) {
+            byte[] flipped = bytes.clone();
+            flipped[at] ^= (byte) (1 << at % 8);
+            Files.write(file, flipped);
+            assertTrue(CompiledPages.in(folder).find(SCRIPT).isEmpty(), "bit at byte " + at);
+            assertFalse(Files.exists(file), "bit at byte " + at);
+        }
+        Files.write(file, bytes);
+        assertTrue(CompiledPages.in(folder).find(SCRIPT).isPresent());
+    }
+
+    @Test
+    void codePutIntoTheFolderIsHeldAgainstTheBounds() throws Exception {
+        Script hostile = script("System.setProperty(\"halfwidth.kept\", \"harm\");");
+        try (Compiler compiler = new Compiler()) {
+            // With a digest that is right, as whoever can write there could make it.
+            CompiledPages.in(folder).keep(SCRIPT, compiler.compile(hostile));
+        }
+        Program found = Admission.of(CompiledPages.in(folder).find(SCRIPT).orElseThrow());
+        Outcome.Failed failed = (Outcome.Failed) run(found).steps().get(0).outcome();
+        assertEquals("Not allowed on a page: java.lang.System.setProperty.", failed.reason());
+        assertEquals(10, failed.line());
+        assertEquals(null, System.getProperty("halfwidth.kept"));
+    }
+
     @Test
     void folderThatCannotBeWrittenIsNoObstacle() throws IOException {
         Path file = Files.createFile(folder.resolve("a file, no folder"));

@@ -155,6 +155,33 @@ class WorkerFaultTest {
     }
 
     @Test
+    void processThatAnUnboundedPageStartedEndsWithItsWorker() throws Exception {
+        Script script =
+                page(
+                        List.of(),
+                        "double started = new ProcessBuilder(System.getProperty(\"java.home\")"
+                                + " + \"/bin/java\", \"-cp\", System.getProperty(\"java.class.path\"),"
+                                + " \"halfwidth.run.WorkerFaultTest$Sleeper\").start().pid();");
+        ProcessHandle child;
+        try (OpenPage open = bench.openUnbounded(script)) {
+            child = ProcessHandle.of((long) realAt(open.run(values()), 10)).orElseThrow();
+            assertTrue(child.isAlive());
+            open.stop(); // no step runs, so this changes nothing
+            assertTrue(child.isAlive());
+        }
+        bench.close();
+        bench = new Bench(Bench.SHORT);
+        child.onExit().get(10, TimeUnit.SECONDS);
+    }
+
+    /** A process that does not end by itself soon. */
+    static final class Sleeper {
+        public static void main(String[] arguments) throws Exception {
+            Thread.sleep(120_000);
+        }
+    }
+
+    @Test
     void workerEndsWithThePipe() throws Exception {
         Process program =
                 new ProcessBuilder(

@@ -38,7 +38,7 @@ import java.util.stream.Stream;
 final class CompiledPages {
     private static final ObjectInputFilter OURS =
             ObjectInputFilter.Config.createFilter(
-                    "halfwidth.engine.*;halfwidth.run.*;halfwidth.formula.*;java.lang.*;java.util.*;!*");
+                    "halfwidth.engine.*;halfwidth.run.*;halfwidth.formula.*;halfwidth.vocabulary.*;java.lang.*;java.util.*;!*");
 
     /** Behind what is kept stands its SHA-256, as so many bytes. */
     private static final int DIGEST = 32;

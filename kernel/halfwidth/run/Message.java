@@ -14,7 +14,7 @@ public sealed interface Message extends Serializable {
      */
     ObjectInputFilter FILTER =
             ObjectInputFilter.Config.createFilter(
-                    "maxdepth=1000;halfwidth.run.*;halfwidth.formula.*;"
+                    "maxdepth=1000;halfwidth.run.*;halfwidth.formula.*;halfwidth.vocabulary.*;"
                             + "halfwidth.localizer.array.NamedArray;"
                             + "java.lang.*;java.time.*;java.util.*;!*");
 
