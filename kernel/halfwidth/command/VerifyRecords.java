@@ -65,6 +65,11 @@ final class VerifyRecords implements Callable<Integer> {
                     verified.about().get("ran"),
                     verified.about().get("program"),
                     verified.about().get("java"));
+            String outside = verified.about().get("outside the bounds");
+            if (outside != null) {
+                out.println("  ran OUTSIDE the bounds of page code, and is done again within them");
+                out.println("    " + outside);
+            }
             out.println(verified.sealed() ? "  unchanged" : "  CHANGED after it was written");
             out.println(results(verified));
             verified.differences().forEach(difference -> out.println("    " + difference));
