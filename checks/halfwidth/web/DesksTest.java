@@ -9,6 +9,7 @@ import halfwidth.page.Page;
 import halfwidth.page.Pages;
 import halfwidth.run.Budget;
 import halfwidth.run.Run;
+import halfwidth.run.Script;
 import halfwidth.run.Workshop;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -55,7 +56,7 @@ class DesksTest {
     void pagesThatRanLastKeepTheirWorkersAndTheOthersRestUntilTheyRun() {
         Set<ProcessHandle> before = new HashSet<>(workers());
         try (Workshop workshop = Workshop.withSpare(Budget.USUAL);
-                Desks desks = new Desks(workshop)) {
+                Desks desks = new Desks(page -> workshop.open(Script.of(page)))) {
             List<Run> runs =
                     IntStream.range(0, desks.awake() + 2).mapToObj(i -> run(desks, i)).toList();
             desks.rest(Duration.ofHours(1));
@@ -73,7 +74,7 @@ class DesksTest {
     @Test
     void aPageThatIsIdleForLongRests() {
         try (Workshop workshop = Workshop.withoutSpare(Budget.USUAL);
-                Desks desks = new Desks(workshop)) {
+                Desks desks = new Desks(page -> workshop.open(Script.of(page)))) {
             run(desks, 0);
             desks.rest(Duration.ofHours(1));
             assertTrue(desks.of(page(0).name()).isAwake());

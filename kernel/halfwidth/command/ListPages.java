@@ -1,8 +1,11 @@
 package halfwidth.command;
 
+import halfwidth.job.Agreements;
 import halfwidth.job.Job;
+import halfwidth.job.Line;
 import halfwidth.job.Standing;
 import halfwidth.job.Visit;
+import halfwidth.page.Page;
 import halfwidth.page.PageRefused;
 import halfwidth.page.Pages;
 import java.io.PrintWriter;
@@ -47,7 +50,9 @@ final class ListPages implements Callable<Integer> {
                 stage = in;
             }
             try {
-                out.printf("  %-28s %s%n", name, pages.find(name).title());
+                Page page = pages.find(name);
+                out.printf("  %-28s %s%n", name, page.title());
+                job.ifPresent(known -> agreements(known, page));
             } catch (PageRefused malformed) {
                 out.printf("  %-28s %s%n", name, "malformed, see the problems below");
                 spec.commandLine().getErr().println(malformed.getMessage());
@@ -56,6 +61,18 @@ final class ListPages implements Callable<Integer> {
             standings.forEach((visit, standing) -> stands(name, visit, standing));
         }
         return status;
+    }
+
+    private void agreements(Job job, Page page) {
+        for (Line line : Agreements.all(job, page.name())) {
+            boolean holds = Agreements.of(job, page).equals(Optional.of(line));
+            spec.commandLine()
+                    .getOut()
+                    .printf(
+                            "    %s%s%n",
+                            Agreements.words(line),
+                            holds ? "" : " (given elsewhere or for another text; not in force)");
+        }
     }
 
     private void stands(String page, Visit visit, Standing standing) {

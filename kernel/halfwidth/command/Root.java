@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
             CheckPages.class,
             VerifyRecords.class,
             SignRecord.class,
+            AgreeToPage.class,
             ShowHistory.class,
             UndoEntry.class,
             ImportReadings.class,

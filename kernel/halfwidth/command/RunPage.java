@@ -7,7 +7,6 @@ import halfwidth.record.RecordFile;
 import halfwidth.run.OpenPage;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run;
-import halfwidth.run.Script;
 import halfwidth.run.Values;
 import halfwidth.run.Workshop;
 import halfwidth.show.OwnCopy;
@@ -76,7 +75,7 @@ final class RunPage implements Callable<Integer> {
             Pages pages = kept.pages(notebooks.pages());
             Page page = Notebooks.page(pages, name);
             Filled filled = kept.filled(page, entered, pages, spec.commandLine().getErr());
-            try (OpenPage open = workshop.open(Script.of(page))) {
+            try (OpenPage open = kept.opened(page, workshop, spec.commandLine().getErr())) {
                 Values values = Values.of(filled);
                 boolean shown = out != null || record;
                 // First, since what is drawn is the last run's.

@@ -96,6 +96,9 @@ final class ShowHistory implements Callable<Integer> {
         if (fact instanceof Fact.Acknowledged look) {
             return "difference from the shipped page seen by " + look.by();
         }
+        if (fact instanceof Fact.Agreed agreed) {
+            return agreed.by() + " agreed that it leaves the bounds: " + agreed.needs();
+        }
         return ((Fact.Noted) fact).text();
     }
 }

@@ -178,7 +178,8 @@ final class SignRecord implements Callable<Integer> {
                         : Optional.of(
                                 OwnCopy.of(
                                         notebooks.pages().has(filled.page().name()),
-                                        verified.shows().example()));
+                                        verified.shows().example(),
+                                        verified.about().getOrDefault("outside the bounds", "")));
         try (OpenPage open = workshop.open(Script.of(filled.page()))) {
             Run run = open.work(Values.of(filled));
             Stamp stamp = Stamp.now(Version.text(), filled.page());

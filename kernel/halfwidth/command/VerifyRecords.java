@@ -79,6 +79,11 @@ final class VerifyRecords implements Callable<Integer> {
                                     verified.about().get("ran"),
                                     verified.about().get("program"),
                                     verified.about().get("java")));
+            String outside = verified.about().get("outside the bounds");
+            if (outside != null) {
+                say(out, "  ran OUTSIDE the bounds of page code, and is done again within them");
+                say(out, "    " + outside);
+            }
             say(out, verified.sealed() ? "  unchanged" : "  CHANGED after it was written");
             say(out, results(verified));
             verified.differences().forEach(difference -> say(out, "    " + difference));

@@ -1,18 +1,22 @@
 package halfwidth.command;
 
 import halfwidth.adapt.AdaptedPages;
+import halfwidth.job.Agreements;
 import halfwidth.job.Fact;
 import halfwidth.job.Filling;
 import halfwidth.job.Job;
 import halfwidth.job.JobHeld;
 import halfwidth.job.JobRefused;
+import halfwidth.job.Line;
 import halfwidth.job.Visit;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
 import halfwidth.record.Findings;
 import halfwidth.run.OpenPage;
+import halfwidth.run.Script;
 import halfwidth.run.Values;
+import halfwidth.run.Workshop;
 import halfwidth.show.OwnCopy;
 import halfwidth.show.Sheet;
 import java.io.PrintWriter;
@@ -135,12 +139,39 @@ final class WithinJob implements AutoCloseable {
         return job == null ? Map.of() : job.heading(filled, visit());
     }
 
+    /** Opens a page; outside the bounds only where that was agreed to, here and for this job. */
+    OpenPage opened(Page page, Workshop workshop, PrintWriter err) {
+        if (agreement(page).isPresent()) {
+            return workshop.openUnbounded(Script.of(page));
+        }
+        page.outsideBounds()
+                .ifPresent(
+                        why ->
+                                err.printf(
+                                        "%s asks to leave the bounds of page code, which nobody"
+                                                + " agreed to here: %s%nIt runs within them. To agree,"
+                                                + " read its steps, then: halfwidth agree %s --job DIR"
+                                                + " --name NAME%n",
+                                        page.name(), why, page.name()));
+        return workshop.open(Script.of(page));
+    }
+
+    private Optional<Line> agreement(Page page) {
+        return job().filter(own -> page.file().startsWith(own.folder()))
+                .flatMap(own -> Agreements.of(own, page));
+    }
+
     /** What is to be known of a page that is the job's own; the page is run for that. */
     Optional<OwnCopy> ownCopy(Page page, Pages shipped, OpenPage open) {
         return job().map(own -> new AdaptedPages(shipped.folder(), own.folder()))
                 .filter(adapted -> adapted.adapted(page.name()))
                 .map(adapted -> adapted.hasShipped(page.name()))
-                .map(has -> OwnCopy.of(has, open.run(Values.of(Filled.example(page)))));
+                .map(
+                        has ->
+                                OwnCopy.of(
+                                        has,
+                                        open.run(Values.of(Filled.example(page))),
+                                        agreement(page).map(Agreements::words).orElse("")));
     }
 
     /**

@@ -73,6 +73,15 @@ public sealed interface Fact {
     record Signed(Visit visit, String file, String digest, Role role, String by, String remark)
             implements Fact {}
 
+    /**
+     * Somebody agreed that the page runs outside the bounds of page code.
+     *
+     * @param digest of the page's text
+     * @param by who agreed, as named
+     * @param needs what the page says that it needs
+     */
+    record Agreed(Visit visit, String digest, String by, String needs) implements Fact {}
+
     /** Somebody noted something. */
     record Noted(Visit visit, String text) implements Fact {}
 

@@ -34,6 +34,7 @@ public final class Job implements AutoCloseable {
 
     /** That job.csv says something else than when the journal was last written, if it does. */
     private Optional<String> otherHeading;
+
     private Moment now;
 
     private Job(Path folder, JournalText text, List<String> warnings, Optional<Pen> pen) {

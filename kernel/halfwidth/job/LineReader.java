@@ -96,6 +96,7 @@ final class LineReader {
             case "sent back" -> new Fact.SentBack(of, name, typed, understood, remark);
             case "answer" -> new Fact.Answered(of, Long.parseLong(name), typed, remark);
             case "difference seen" -> new Fact.Acknowledged(of, typed, understood);
+            case "agreed" -> new Fact.Agreed(of, understood, typed, remark);
             case "note" -> new Fact.Noted(of, remark);
             default -> signed(of, cells);
         };

@@ -111,6 +111,20 @@ final class LineText {
         if (fact instanceof Fact.Acknowledged look) {
             return named("difference seen", fact, "", look.by(), look.difference(), "");
         }
+        if (fact instanceof Fact.Agreed agreed) {
+            return row(
+                    "agreed",
+                    fact,
+                    "",
+                    "",
+                    "",
+                    agreed.by(),
+                    agreed.digest(),
+                    "",
+                    "",
+                    "",
+                    agreed.needs());
+        }
         return brief("note", fact, "", "", ((Fact.Noted) fact).text());
     }
 

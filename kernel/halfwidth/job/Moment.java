@@ -33,7 +33,10 @@ final class Moment {
     /** Adds a line that undoes none before it. */
     void add(Line line) {
         Fact fact = line.fact();
-        boolean aboutValues = !(fact instanceof Fact.Undo || fact instanceof Fact.Noted);
+        boolean aboutValues =
+                !(fact instanceof Fact.Undo
+                        || fact instanceof Fact.Noted
+                        || fact instanceof Fact.Agreed);
         if (aboutValues) {
             if (fact.visit() != visit) {
                 visit = fact.visit();

@@ -56,16 +56,16 @@ final class Markdown {
         return children(parse(source)).filter(Paragraph.class::isInstance).map(Markdown::text);
     }
 
-    /** The plain text of each quotation whose first words are a bold "Caution". */
-    static Stream<String> cautions(String source) {
-        return children(parse(source)).filter(Markdown::isCaution).map(Markdown::inner);
+    /** The plain text of each quotation that starts with these words in bold. */
+    static Stream<String> quotations(String source, String words) {
+        return children(parse(source)).filter(node -> isHeaded(node, words)).map(Markdown::inner);
     }
 
-    private static boolean isCaution(Node node) {
+    private static boolean isHeaded(Node node, String words) {
         return node instanceof BlockQuote
                 && node.getFirstChild() instanceof Paragraph paragraph
                 && paragraph.getFirstChild() instanceof StrongEmphasis bold
-                && text(bold).regionMatches(true, 0, "Caution", 0, 7);
+                && text(bold).regionMatches(true, 0, words, 0, words.length());
     }
 
     private static String inner(Node quotation) {

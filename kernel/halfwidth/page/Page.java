@@ -2,6 +2,7 @@ package halfwidth.page;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -47,7 +48,19 @@ public record Page(String name, Path file, String title, List<Part> parts, Strin
 
     /** The plain text of every quotation that starts with a bold "Caution", in order. */
     public List<String> cautions() {
-        return prose().flatMap(Markdown::cautions).toList();
+        return prose().flatMap(prose -> Markdown.quotations(prose, "Caution")).toList();
+    }
+
+    /**
+     * Why the page leaves the bounds of page code: the plain text of a quotation before its first
+     * block that starts with a bold "Outside the bounds"; empty if it stays within them.
+     */
+    public Optional<String> outsideBounds() {
+        return parts.stream()
+                .takeWhile(Part.Prose.class::isInstance)
+                .map(part -> ((Part.Prose) part).markdown())
+                .flatMap(prose -> Markdown.quotations(prose, "Outside the bounds"))
+                .findFirst();
     }
 
     private Stream<String> prose() {

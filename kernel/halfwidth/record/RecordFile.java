@@ -7,6 +7,7 @@ import halfwidth.job.Place;
 import halfwidth.job.Visit;
 import halfwidth.show.Attachment;
 import halfwidth.show.HtmlSheet;
+import halfwidth.show.OwnCopy;
 import halfwidth.show.ResultsCsv;
 import halfwidth.show.Sheet;
 import java.io.IOException;
@@ -85,6 +86,10 @@ public final class RecordFile {
         about.put("java", sheet.stamp().java());
         about.put("page text", sheet.ownCopy().isPresent() ? "adapted" : SHIPPED);
         about.put("made from", content);
+        sheet.ownCopy()
+                .map(OwnCopy::outside)
+                .filter(outside -> !outside.isEmpty())
+                .ifPresent(outside -> about.put("outside the bounds", outside));
         about.put("journal line", Long.toString(job.last()));
         return about;
     }

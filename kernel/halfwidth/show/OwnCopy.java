@@ -12,32 +12,36 @@ import java.util.stream.Collectors;
  * @param hasShipped whether there is a shipped page of its name, that it goes before
  * @param checks how many it has
  * @param broken the lines of those that do not hold
+ * @param outside who agreed that it leaves the bounds of page code, in words; "" if it does not
  */
-public record OwnCopy(boolean hasShipped, int checks, List<Integer> broken) {
+public record OwnCopy(boolean hasShipped, int checks, List<Integer> broken, String outside) {
 
     /**
      * Looks at the run of its worked example.
      *
      * @param hasShipped whether there is a shipped page of its name
+     * @param outside who agreed that it leaves the bounds of page code, in words; "" if it does not
      */
-    public static OwnCopy of(boolean hasShipped, Run example) {
+    public static OwnCopy of(boolean hasShipped, Run example, String outside) {
         List<Integer> broken =
                 example.checks().stream()
                         .filter(ran -> !(ran.outcome() instanceof Outcome.Done))
                         .map(ran -> ran.step().line())
                         .toList();
-        return new OwnCopy(hasShipped, example.checks().size(), broken);
+        return new OwnCopy(hasShipped, example.checks().size(), broken, outside);
     }
 
     boolean isSound() {
-        return checks > 0 && broken.isEmpty();
+        return checks > 0 && broken.isEmpty() && outside.isEmpty();
     }
 
     String words() {
         String what =
-                hasShipped
-                        ? "This page is a copy that belongs to the job, not the shipped one. "
-                        : "This page belongs to the job; none of its name is shipped. ";
+                (hasShipped
+                                ? "This page is a copy that belongs to the job, not the shipped"
+                                        + " one. "
+                                : "This page belongs to the job; none of its name is shipped. ")
+                        + (outside.isEmpty() ? "" : outside + " ");
         if (checks == 0) {
             return what + "It has no checks.";
         }

@@ -8,10 +8,8 @@ import halfwidth.run.Outcome;
 import halfwidth.run.Propagation;
 import halfwidth.run.Run;
 import halfwidth.run.Run.Ran;
-import halfwidth.run.Script;
 import halfwidth.run.Shown;
 import halfwidth.run.Values;
-import halfwidth.run.Workshop;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -39,7 +37,7 @@ final class Desk {
     /** A page has five plots at most, of 100 kB. */
     private static final int PICTURES = 12;
 
-    private final Workshop workshop;
+    private final Function<Page, OpenPage> opening;
 
     /** The one asked for least lately comes first. */
     private final Map<Values, Run> runs = new LinkedHashMap<>(REMEMBERED, .75f, true);
@@ -53,8 +51,8 @@ final class Desk {
     private volatile long ended;
     private volatile boolean awake;
 
-    Desk(Workshop workshop) {
-        this.workshop = workshop;
+    Desk(Function<Page, OpenPage> opening) {
+        this.opening = opening;
     }
 
     /** The run with these values, from memory if the page had them before. */
@@ -130,7 +128,7 @@ final class Desk {
         }
         rest();
         page = wanted;
-        open = workshop.open(Script.of(wanted));
+        open = opening.apply(wanted);
     }
 
     /** A picture of the plot that a step gives with these values. */

@@ -1,6 +1,7 @@
 package halfwidth.web;
 
-import halfwidth.run.Workshop;
+import halfwidth.page.Page;
+import halfwidth.run.OpenPage;
 import java.lang.management.ManagementFactory;
 import java.time.Duration;
 import java.util.Comparator;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 
 /**
  * A desk for each page. The pages that ran last keep their workers, as many as memory allows; a
@@ -27,7 +29,7 @@ final class Desks implements AutoCloseable {
     private static final Duration IDLE = Duration.ofMinutes(3);
     private static final Duration LOOK = Duration.ofSeconds(5);
 
-    private final Workshop workshop;
+    private final Function<Page, OpenPage> opening;
     private final int awake = workers();
     private final LinkedHashMap<String, Desk> used = new LinkedHashMap<>(16, 0.75f, true);
 
@@ -40,8 +42,8 @@ final class Desks implements AutoCloseable {
                         return thread;
                     });
 
-    Desks(Workshop workshop) {
-        this.workshop = workshop;
+    Desks(Function<Page, OpenPage> opening) {
+        this.opening = opening;
         keeper.scheduleWithFixedDelay(
                 () -> rest(IDLE), LOOK.toMillis(), LOOK.toMillis(), TimeUnit.MILLISECONDS);
     }
@@ -64,7 +66,7 @@ final class Desks implements AutoCloseable {
     /** The desk of a page. */
     Desk of(String page) {
         synchronized (used) {
-            Desk desk = used.computeIfAbsent(page, name -> new Desk(workshop));
+            Desk desk = used.computeIfAbsent(page, name -> new Desk(opening));
             if (used.size() > REMEMBERED) {
                 Desk oldest = used.remove(used.keySet().iterator().next());
                 keeper.execute(oldest::rest);

@@ -4,11 +4,13 @@ import halfwidth.adapt.AdaptedPages;
 import halfwidth.approval.Approval;
 import halfwidth.approval.Evidence;
 import halfwidth.approval.PageDifference;
+import halfwidth.job.Agreements;
 import halfwidth.job.Change;
 import halfwidth.job.Filling;
 import halfwidth.job.Fingerprint;
 import halfwidth.job.Job;
 import halfwidth.job.JobRefused;
+import halfwidth.job.Line;
 import halfwidth.job.Outcome;
 import halfwidth.job.Standing;
 import halfwidth.job.Visit;
@@ -19,8 +21,10 @@ import halfwidth.page.PageRefused;
 import halfwidth.page.Pages;
 import halfwidth.record.Findings;
 import halfwidth.record.SheetEvidence;
+import halfwidth.run.OpenPage;
 import halfwidth.run.Propagation;
 import halfwidth.run.Run;
+import halfwidth.run.Script;
 import halfwidth.run.Workshop;
 import halfwidth.show.OwnCopy;
 import halfwidth.show.Sheet;
@@ -56,7 +60,7 @@ final class Notebook implements AutoCloseable {
         this.workshop = workshop;
         this.version = version;
         this.root = root;
-        this.desks = new Desks(workshop);
+        this.desks = new Desks(this::opened);
         this.adapted = new AdaptedPages(shipped.folder(), job.folder());
     }
 
@@ -201,6 +205,16 @@ final class Notebook implements AutoCloseable {
         return page + ", changed";
     }
 
+    /** Opens a page; outside the bounds only where that was agreed to, here and for this job. */
+    private OpenPage opened(Page page) {
+        Script script = Script.of(page);
+        return agreement(page).isPresent() ? workshop.openUnbounded(script) : workshop.open(script);
+    }
+
+    private Optional<Line> agreement(Page page) {
+        return adapted.adapted(page.name()) ? Agreements.of(job, page) : Optional.empty();
+    }
+
     private Sheet sheet(Filled filled, Optional<Run> run, Map<String, String> heading) {
         Page page = filled.page();
         Sheet sheet = new Sheet(filled, run.orElse(NOTHING), heading, Stamp.now(version, page));
@@ -208,7 +222,11 @@ final class Notebook implements AutoCloseable {
             return sheet;
         }
         Run example = desks.of(page.name()).run(Filled.example(page));
-        return sheet.ofOwnCopy(OwnCopy.of(adapted.hasShipped(page.name()), example));
+        return sheet.ofOwnCopy(
+                OwnCopy.of(
+                        adapted.hasShipped(page.name()),
+                        example,
+                        agreement(page).map(Agreements::words).orElse("")));
     }
 
     /** What a scene shows to whoever signs it. */
