@@ -84,7 +84,10 @@ class AllowListTest {
         List<String> unknown =
                 ours.names().stream()
                         .filter(name -> !name.endsWith("."))
-                        .filter(name -> !name.matches(".*Sequenced.*|.*SwitchBootstraps|.*MatchException"))
+                        .filter(
+                                name ->
+                                        !name.matches(
+                                                ".*Sequenced.*|.*SwitchBootstraps|.*MatchException"))
                         .filter(name -> !exists(name))
                         .toList();
         assertEquals(List.of(), unknown);

@@ -66,11 +66,7 @@ class AgreementTest {
         List<String> all = new ArrayList<>(List.of(arguments));
         if (!arguments[0].equals("verify")) {
             all.addAll(
-                    List.of(
-                            "--job",
-                            scratch.path(job),
-                            "--notebooks",
-                            scratch.path("notebooks")));
+                    List.of("--job", scratch.path(job), "--notebooks", scratch.path("notebooks")));
         }
         return Program.in(
                 Program.PROJECT,

@@ -51,7 +51,8 @@ class ReplayTest {
                 Values values = new Values(values(random), true);
                 Run replayed = page.run(values);
                 if (edit >= 3) { // the earlier ones are there to leave something behind
-                    assertEquals(fresh.runUnbounded(script, values), replayed, () -> "page:\n" + script);
+                    assertEquals(
+                            fresh.runUnbounded(script, values), replayed, () -> "page:\n" + script);
                 }
             }
         }
@@ -70,7 +71,8 @@ class ReplayTest {
                             .toList();
             page.run(values);
             page.propagate(values, inputs, 20, Duration.ofSeconds(10));
-            assertEquals(fresh.runUnbounded(script, values), page.run(values), () -> "page:\n" + script);
+            assertEquals(
+                    fresh.runUnbounded(script, values), page.run(values), () -> "page:\n" + script);
         }
     }
 

@@ -82,7 +82,8 @@ class WorkerFaultTest {
     void exhaustedMemoryIsNamed() {
         Outcome.Failed failed =
                 fault(
-                        "{ List<long[]> all = new ArrayList<>(); while (true) all.add(new long[1 << 20]); }");
+                        "{ List<long[]> all = new ArrayList<>(); while (true) all.add(new long[1 <<"
+                                + " 20]); }");
         assertSays("more memory than the page may use", failed);
     }
 
@@ -148,7 +149,9 @@ class WorkerFaultTest {
 
     @Test
     void severalRunawayStepsAreEachNamed() {
-        Run run = bench.runUnbounded("while (true) { }\ndouble a = 1;\nSystem.exit(3);\ndouble b = 2;");
+        Run run =
+                bench.runUnbounded(
+                        "while (true) { }\ndouble a = 1;\nSystem.exit(3);\ndouble b = 2;");
         assertSays("longer than its limit", failureAt(run, 10));
         assertSays("exit status 3", failureAt(run, 12));
         assertEquals(2, realAt(run, 13));
@@ -159,8 +162,8 @@ class WorkerFaultTest {
         Script script =
                 page(
                         List.of(),
-                        "double started = new ProcessBuilder(System.getProperty(\"java.home\")"
-                                + " + \"/bin/java\", \"-cp\", System.getProperty(\"java.class.path\"),"
+                        "double started = new ProcessBuilder(System.getProperty(\"java.home\") +"
+                                + " \"/bin/java\", \"-cp\", System.getProperty(\"java.class.path\"),"
                                 + " \"halfwidth.run.WorkerFaultTest$Sleeper\").start().pid();");
         ProcessHandle child;
         try (OpenPage open = bench.openUnbounded(script)) {

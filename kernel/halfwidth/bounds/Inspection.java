@@ -160,8 +160,7 @@ final class Inspection {
             return true;
         }
         for (String parent : shape.parents()) {
-            Reference above =
-                    Reference.member(parent, reference.member(), reference.descriptor());
+            Reference above = Reference.member(parent, reference.member(), reference.descriptor());
             boolean allowed =
                     shapes.containsKey(above.owner())
                             ? inherits(above)

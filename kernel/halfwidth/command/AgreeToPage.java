@@ -46,7 +46,9 @@ final class AgreeToPage implements Callable<Integer> {
             Agreements.agree(job, page, who);
             spec.commandLine()
                     .getOut()
-                    .printf("%s: %s%n", name, Agreements.words(job.lines().get(job.lines().size() - 1)));
+                    .printf(
+                            "%s: %s%n",
+                            name, Agreements.words(job.lines().get(job.lines().size() - 1)));
         }
         return CommandLineProgram.RAN;
     }

@@ -149,16 +149,15 @@ final class WithinJob implements AutoCloseable {
                         why ->
                                 err.printf(
                                         "%s asks to leave the bounds of page code, which nobody"
-                                            + " agreed to here: %s%nIt runs within them. To agree,"
-                                            + " read its steps, then: halfwidth agree %s --job DIR"
-                                            + " --name NAME%n",
+                                                + " agreed to here: %s%nIt runs within them. To agree,"
+                                                + " read its steps, then: halfwidth agree %s --job DIR"
+                                                + " --name NAME%n",
                                         page.name(), why, page.name()));
         return workshop.open(Script.of(page));
     }
 
     private Optional<Line> agreement(Page page) {
-        return job()
-                .filter(own -> page.file().startsWith(own.folder()))
+        return job().filter(own -> page.file().startsWith(own.folder()))
                 .flatMap(own -> Agreements.of(own, page));
     }
 

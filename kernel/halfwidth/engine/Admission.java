@@ -50,21 +50,17 @@ final class Admission {
         Map<String, byte[]> classes = new HashMap<>(program.classes());
         classes.keySet().removeIf(name -> refused.containsKey(snippet(name)));
         List<Program.Line> lines = program.lines().stream().map(this::admitted).toList();
-        return new Program(
-                lines, classes, program.wanted(), program.places(), program.workings());
+        return new Program(lines, classes, program.wanted(), program.places(), program.workings());
     }
 
     private Program.Line admitted(Program.Line line) {
-        Optional<Refusal> why =
-                line.compiled().map(compiled -> refused.get(compiled.className()));
+        Optional<Refusal> why = line.compiled().map(compiled -> refused.get(compiled.className()));
         return why.isEmpty() ? line : line.with(failed(line.statement(), why.get()));
     }
 
     private Outcome.Failed failed(Statement statement, Refusal why) {
         return new Outcome.Failed(
-                program.places()
-                        .pageLine(why.className(), why.line())
-                        .orElse(statement.line()),
+                program.places().pageLine(why.className(), why.line()).orElse(statement.line()),
                 "Not allowed on a page: " + String.join(", ", why.calls()) + ".",
                 "",
                 why.advice());

@@ -123,8 +123,7 @@ final class CompiledPages {
             try (OutputStream file = Files.newOutputStream(whole);
                     OutputStream bytes = new BufferedOutputStream(file)) {
                 // Not closed, since the digest is to follow.
-                ObjectOutputStream out =
-                        new ObjectOutputStream(new DigestOutputStream(bytes, sha));
+                ObjectOutputStream out = new ObjectOutputStream(new DigestOutputStream(bytes, sha));
                 out.writeObject(program);
                 out.flush();
                 bytes.write(sha.digest());

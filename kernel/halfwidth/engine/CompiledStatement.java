@@ -31,7 +31,8 @@ record CompiledStatement(
             boolean declaresType)
             implements Serializable {
         private Object readResolve() {
-            return new CompiledStatement(Optional.ofNullable(entryPoint), className, name, type, declaresType);
+            return new CompiledStatement(
+                    Optional.ofNullable(entryPoint), className, name, type, declaresType);
         }
     }
 

@@ -61,9 +61,7 @@ final class Compiler implements AutoCloseable {
     private static String[] options() {
         return Runtime.version().feature() <= Bounds.NEWEST_JAVA
                 ? new String[] {"-proc:none"}
-                : new String[] {
-                    "-proc:none", "--release", String.valueOf(Bounds.NEWEST_JAVA)
-                };
+                : new String[] {"-proc:none", "--release", String.valueOf(Bounds.NEWEST_JAVA)};
     }
 
     /** Compiles every piece of the script, in order. */

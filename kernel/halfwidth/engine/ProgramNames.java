@@ -9,8 +9,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Finds the name of {@link Noted} in a step as it is written. Compiled, a step's own use of it could
- * not be told from the notes that the compiler of pages puts there.
+ * Finds the name of {@link Noted} in a step as it is written. Compiled, a step's own use of it
+ * could not be told from the notes that the compiler of pages puts there.
  */
 final class ProgramNames extends TreeScanner<Void, Void> {
     private static final String NAME = Noted.class.getSimpleName();

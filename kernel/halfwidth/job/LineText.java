@@ -113,7 +113,17 @@ final class LineText {
         }
         if (fact instanceof Fact.Agreed agreed) {
             return row(
-                    "agreed", fact, "", "", "", agreed.by(), agreed.digest(), "", "", "", agreed.needs());
+                    "agreed",
+                    fact,
+                    "",
+                    "",
+                    "",
+                    agreed.by(),
+                    agreed.digest(),
+                    "",
+                    "",
+                    "",
+                    agreed.needs());
         }
         return brief("note", fact, "", "", ((Fact.Noted) fact).text());
     }

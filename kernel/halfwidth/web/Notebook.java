@@ -208,9 +208,7 @@ final class Notebook implements AutoCloseable {
     /** Opens a page; outside the bounds only where that was agreed to, here and for this job. */
     private OpenPage opened(Page page) {
         Script script = Script.of(page);
-        return agreement(page).isPresent()
-                ? workshop.openUnbounded(script)
-                : workshop.open(script);
+        return agreement(page).isPresent() ? workshop.openUnbounded(script) : workshop.open(script);
     }
 
     private Optional<Line> agreement(Page page) {
@@ -224,7 +222,8 @@ final class Notebook implements AutoCloseable {
             return sheet;
         }
         Run example = desks.of(page.name()).run(Filled.example(page));
-        return sheet.ofOwnCopy(OwnCopy.of(
+        return sheet.ofOwnCopy(
+                OwnCopy.of(
                         adapted.hasShipped(page.name()),
                         example,
                         agreement(page).map(Agreements::words).orElse("")));
@@ -252,7 +251,8 @@ final class Notebook implements AutoCloseable {
                 throw refusal;
             }
             remarks.add(
-                    "The page's file cannot be read as it is now; this is the page as it was before.\n"
+                    "The page's file cannot be read as it is now; this is the page as it was"
+                            + " before.\n"
                             + refusal.getMessage());
             return before;
         }
