@@ -53,9 +53,11 @@ class PageFaultsTest {
     void writesTheSheetInWordsWhereTheWorkerThatHoldsThePlotHadToBeEnded() {
         Scratch scratch = Scratch.within(temporary);
         String greedy =
-                "{ List<long[]> all = new ArrayList<>(); while (true) all.add(new long[1 << 24]); } ";
+                "{ List<long[]> all = new ArrayList<>(); while (true) all.add(new long[1 << 24]); }"
+                        + " ";
         String plot =
-                "Plot sweep = Plot.of(\"Sweep\").points(\"Reading\", new double[] {1}, new double[] {2});";
+                "Plot sweep = Plot.of(\"Sweep\").points(\"Reading\", new double[] {1}, new double[]"
+                        + " {2});";
         scratch.page("trial", greedy + plot, RIGHT);
         Program program =
                 Program.here(

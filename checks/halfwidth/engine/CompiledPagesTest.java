@@ -33,7 +33,9 @@ class CompiledPagesTest {
 
     private static final Script SCRIPT =
             script(
-                    "double twice = 2 * x; // m\ndouble bad = nothing;\nint zero = 1 / (int) (x - x);");
+                    "double twice = 2 * x; // m\n"
+                            + "double bad = nothing;\n"
+                            + "int zero = 1 / (int) (x - x);");
 
     private Program kept() {
         try (Compiler compiler = new Compiler()) {

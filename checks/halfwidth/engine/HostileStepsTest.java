@@ -16,6 +16,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,9 @@ import org.junit.jupiter.api.Test;
 class HostileStepsTest {
     /** Always the same, so that the page is compiled once only. */
     private static final Path FOLDER = Path.of("target", "hostile-steps").toAbsolutePath();
+
+    /** Some of them start programs and compilers. */
+    private static final Budget PATIENT = new Budget(Duration.ofMinutes(10), 256, 100_000);
 
     private static final Values VALUES = new Values(Map.of("given", 1.0), true);
 
@@ -58,7 +62,7 @@ class HostileStepsTest {
 
     private static Run run(List<Hostile> some, boolean bounded) {
         Script script = HostileSteps.page(some);
-        try (Workshop workshop = Workshop.withoutSpare(Budget.USUAL);
+        try (Workshop workshop = Workshop.withoutSpare(PATIENT);
                 OpenPage page = bounded ? workshop.open(script) : workshop.openUnbounded(script)) {
             return page.run(VALUES);
         }
@@ -107,11 +111,19 @@ class HostileStepsTest {
         Program admitted = Admission.of(compiled);
         assertEquals(
                 List.of(),
-                steps.stream().filter(step -> !refused(step, admitted)).map(this::found).toList());
+                steps.stream()
+                        .filter(step -> !refused(step, admitted))
+                        .map(step -> found(step, admitted))
+                        .toList());
     }
 
-    private String found(Hostile step) {
-        return step + " is not refused for " + step.uses();
+    private static String found(Hostile step, Program admitted) {
+        List<Outcome.Failed> failed =
+                admitted.lines().stream()
+                        .filter(line -> step.has(line.statement().line()))
+                        .flatMap(line -> line.problem().stream())
+                        .toList();
+        return step + " is not refused for " + step.uses() + " but " + failed;
     }
 
     /** Whether a step is refused, at a line of its own, for what it uses. */

@@ -82,7 +82,8 @@ class WorkerFaultTest {
     void exhaustedMemoryIsNamed() {
         Outcome.Failed failed =
                 fault(
-                        "{ List<long[]> all = new ArrayList<>(); while (true) all.add(new long[1 << 20]); }");
+                        "{ List<long[]> all = new ArrayList<>(); while (true) all.add(new long[1 <<"
+                                + " 20]); }");
         assertSays("more memory than the page may use", failed);
     }
 
@@ -161,8 +162,8 @@ class WorkerFaultTest {
         Script script =
                 page(
                         List.of(),
-                        "double started = new ProcessBuilder(System.getProperty(\"java.home\")"
-                                + " + \"/bin/java\", \"-cp\", System.getProperty(\"java.class.path\"),"
+                        "double started = new ProcessBuilder(System.getProperty(\"java.home\") +"
+                                + " \"/bin/java\", \"-cp\", System.getProperty(\"java.class.path\"),"
                                 + " \"halfwidth.run.WorkerFaultTest$Sleeper\").start().pid();");
         ProcessHandle child;
         try (OpenPage open = bench.openUnbounded(script)) {

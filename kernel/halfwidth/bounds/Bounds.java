@@ -1,5 +1,8 @@
 package halfwidth.bounds;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
@@ -16,6 +19,15 @@ public final class Bounds {
     private static final AllowList LIST = AllowList.ours();
 
     private Bounds() {}
+
+    /** Uses once what a page will need, so that the first page need not wait for it. */
+    public static void prepare() {
+        try (InputStream own = Bounds.class.getResourceAsStream("Inspection.class")) {
+            refused(Map.of("REPL.$JShell$0", own.readAllBytes()), Set.of());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     /**
      * Finds the classes that are not to be loaded.

@@ -1,5 +1,6 @@
 package halfwidth.engine;
 
+import halfwidth.bounds.Bounds;
 import halfwidth.plot.Plot;
 import halfwidth.run.Message;
 import halfwidth.run.Propagation;
@@ -51,9 +52,11 @@ final class Bench {
 
     /** Gets ready for the first page. */
     void prepare() {
-        Thread tables = new Thread(() -> Table.create("warm"), "warm");
-        tables.setDaemon(true);
-        tables.start();
+        for (Runnable first : List.<Runnable>of(Bounds::prepare, () -> Table.create("warm"))) {
+            Thread warm = new Thread(first, "warm");
+            warm.setDaemon(true);
+            warm.start();
+        }
     }
 
     /**

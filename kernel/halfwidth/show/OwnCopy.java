@@ -49,8 +49,8 @@ public record OwnCopy(boolean hasShipped, int checks, List<Integer> broken, Stri
             return what + "On its worked example all its checks hold (" + checks + ").";
         }
         String lines = broken.stream().map(Object::toString).collect(Collectors.joining(", "));
-        return ("%sOn its worked example checks fail: %s of %s (line %s). Do not rely on its results"
-                        + " before somebody has found out why.")
+        return ("%sOn its worked example checks fail: %s of %s (line %s). Do not rely on its"
+                        + " results before somebody has found out why.")
                 .formatted(what, broken.size(), checks, lines);
     }
 }

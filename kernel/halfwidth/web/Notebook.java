@@ -251,7 +251,8 @@ final class Notebook implements AutoCloseable {
                 throw refusal;
             }
             remarks.add(
-                    "The page's file cannot be read as it is now; this is the page as it was before.\n"
+                    "The page's file cannot be read as it is now; this is the page as it was"
+                            + " before.\n"
                             + refusal.getMessage());
             return before;
         }
