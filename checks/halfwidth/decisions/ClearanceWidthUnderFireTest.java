@@ -1,0 +1,38 @@
+package halfwidth.decisions;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import halfwidth.page.Filled;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** The clearance is set by no reading that cannot be, and never away from its aim. */
+@Tag("long")
+class ClearanceWidthUnderFireTest {
+    private final Fire fire = Fire.at("transmit/clearance-width");
+
+    @Test
+    void setsOnlyWhatTheReadingsAllow() {
+        List<String> disagreements = fire.rounds(Fire.SETS, this::round);
+        assertTrue(disagreements.isEmpty(), () -> Fire.worst(disagreements));
+    }
+
+    private Fire.Round round(Random random) {
+        return new Fire.Round(
+                Typed.accepted(() -> drawn(random)),
+                decided ->
+                        WidthSetting.objection(
+                                decided,
+                                Typed.field(decided, "wanted")
+                                        * Typed.field(decided, "nearOverFar")));
+    }
+
+    private Filled drawn(Random random) {
+        double wanted = Typed.uniform(random, 0.16, 0.3);
+        return WidthSetting.draw(fire.page(), random, wanted)
+                .with("wanted", Typed.tone(wanted, 0.001))
+                .with("azimuth", Typed.number(Typed.uniform(random, 5, 30), 0));
+    }
+}
