@@ -21,18 +21,18 @@ class ClearanceWidthUnderFireTest {
 
     private Fire.Round round(Random random) {
         return new Fire.Round(
-                Typed.accepted(() -> drawn(random)),
+                drawn(random),
                 decided ->
                         WidthSetting.objection(
                                 decided,
-                                Typed.field(decided, "wanted")
-                                        * Typed.field(decided, "nearOverFar")));
+                                Rows.field(decided, "wanted")
+                                        * Rows.field(decided, "nearOverFar")));
     }
 
     private Filled drawn(Random random) {
-        double wanted = Typed.uniform(random, 0.16, 0.3);
+        double wanted = Rows.uniform(random, 0.16, 0.3);
         return WidthSetting.draw(fire.page(), random, wanted)
-                .with("wanted", Typed.tone(wanted, 0.001))
-                .with("azimuth", Typed.number(Typed.uniform(random, 5, 30), 0));
+                .with("wanted", Rows.tone(wanted, 0.001))
+                .with("azimuth", Rows.number(Rows.uniform(random, 5, 30), 0));
     }
 }

@@ -23,12 +23,10 @@ class CourseWidthUnderFireTest {
 
     private Fire.Round round(Random random) {
         return new Fire.Round(
-                Typed.accepted(
-                        () ->
-                                WidthSetting.draw(fire.page(), random, EDGE)
-                                        .with("category", Typed.any(random, "I", "II", "III"))),
+                WidthSetting.draw(fire.page(), random, EDGE)
+                                        .with("category", Rows.any(random, "I", "II", "III")),
                 decided ->
                         WidthSetting.objection(
-                                decided, EDGE * Typed.field(decided, "nearOverFar")));
+                                decided, EDGE * Rows.field(decided, "nearOverFar")));
     }
 }

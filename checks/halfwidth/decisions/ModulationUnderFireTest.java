@@ -1,11 +1,11 @@
 package halfwidth.decisions;
 
-import static halfwidth.decisions.Typed.any;
-import static halfwidth.decisions.Typed.field;
-import static halfwidth.decisions.Typed.number;
-import static halfwidth.decisions.Typed.row;
-import static halfwidth.decisions.Typed.tone;
-import static halfwidth.decisions.Typed.uniform;
+import static halfwidth.decisions.Rows.any;
+import static halfwidth.decisions.Rows.field;
+import static halfwidth.decisions.Rows.number;
+import static halfwidth.decisions.Rows.row;
+import static halfwidth.decisions.Rows.tone;
+import static halfwidth.decisions.Rows.uniform;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
@@ -38,7 +38,7 @@ class ModulationUnderFireTest {
 
     private Fire.Round round(Random random) {
         return new Fire.Round(
-                Typed.accepted(() -> drawn(random)), ModulationUnderFireTest::objection);
+                drawn(random), ModulationUnderFireTest::objection);
     }
 
     private Filled drawn(Random random) {
@@ -69,7 +69,7 @@ class ModulationUnderFireTest {
                 .with("ddmStep", "1 ‰")
                 .with("stopDepth", any(random, "0.2", "0.5", "2"))
                 .with("stopBalance", any(random, "1 ‰", "5 ‰", "20 ‰"))
-                .withReadings("depths", Typed.withMishaps(rows, random));
+                .withReadings("depths", Rows.withMishaps(rows, random));
     }
 
     private static String objection(Decided decided) {
@@ -91,7 +91,7 @@ class ModulationUnderFireTest {
     }
 
     private static String objection(Decided decided, String name, Action action) {
-        Typed rows = Typed.of(decided.filled(), "depths");
+        Rows rows = Rows.of(decided.filled(), "depths");
         int last = -1;
         for (int row = 0; row < rows.rows(); row++) {
             boolean its =

@@ -1,11 +1,11 @@
 package halfwidth.decisions;
 
-import static halfwidth.decisions.Typed.any;
-import static halfwidth.decisions.Typed.field;
-import static halfwidth.decisions.Typed.number;
-import static halfwidth.decisions.Typed.row;
-import static halfwidth.decisions.Typed.tone;
-import static halfwidth.decisions.Typed.uniform;
+import static halfwidth.decisions.Rows.any;
+import static halfwidth.decisions.Rows.field;
+import static halfwidth.decisions.Rows.number;
+import static halfwidth.decisions.Rows.row;
+import static halfwidth.decisions.Rows.tone;
+import static halfwidth.decisions.Rows.uniform;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
@@ -38,7 +38,7 @@ class QuadraturePhasingUnderFireTest {
 
     private Fire.Round round(Random random) {
         return new Fire.Round(
-                Typed.accepted(() -> drawn(random)), QuadraturePhasingUnderFireTest::objection);
+                drawn(random), QuadraturePhasingUnderFireTest::objection);
     }
 
     private Filled drawn(Random random) {
@@ -82,7 +82,7 @@ class QuadraturePhasingUnderFireTest {
                 .with("frequency", "110.30 MHz")
                 .with("velocityFactor", "0.83")
                 .with("velocityFactorUncertainty", "0.02")
-                .withReadings("phasing", Typed.withMishaps(rows, random));
+                .withReadings("phasing", Rows.withMishaps(rows, random));
     }
 
     private static double cos(double degrees) {
@@ -111,7 +111,7 @@ class QuadraturePhasingUnderFireTest {
 
     private static String objection(
             Decided decided, String carrier, String transmitter, Action action) {
-        Typed rows = Typed.of(decided.filled(), "phasing");
+        Rows rows = Rows.of(decided.filled(), "phasing");
         int last = -1;
         for (int row = 0; row < rows.rows(); row++) {
             boolean its =

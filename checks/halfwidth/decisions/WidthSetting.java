@@ -1,11 +1,11 @@
 package halfwidth.decisions;
 
-import static halfwidth.decisions.Typed.any;
-import static halfwidth.decisions.Typed.field;
-import static halfwidth.decisions.Typed.number;
-import static halfwidth.decisions.Typed.row;
-import static halfwidth.decisions.Typed.tone;
-import static halfwidth.decisions.Typed.uniform;
+import static halfwidth.decisions.Rows.any;
+import static halfwidth.decisions.Rows.field;
+import static halfwidth.decisions.Rows.number;
+import static halfwidth.decisions.Rows.row;
+import static halfwidth.decisions.Rows.tone;
+import static halfwidth.decisions.Rows.uniform;
 
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
@@ -85,7 +85,7 @@ final class WidthSetting {
                         .with("controlMost", number(control.most, 4))
                         .with("ddmStep", number(1000 * step, 4) + " ‰")
                         .with("nearOverFar", any(random, "1", "1", "0.97", "1.04"));
-        return filled.withReadings("widths", Typed.withMishaps(rows, random));
+        return filled.withReadings("widths", Rows.withMishaps(rows, random));
     }
 
     /** What is wrong with what the page says of either transmitter; "" if nothing. */
@@ -105,7 +105,7 @@ final class WidthSetting {
             return "";
         }
         Action action = said.get();
-        Typed rows = Typed.of(decided.filled(), "widths");
+        Rows rows = Rows.of(decided.filled(), "widths");
         int now = rows.last("transmitter", transmitter);
         double set = rows.number(now, "setting");
         double r150 = rows.number(now, "150 side");

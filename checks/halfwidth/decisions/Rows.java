@@ -3,26 +3,22 @@ package halfwidth.decisions;
 import halfwidth.page.Filled;
 import halfwidth.page.Part;
 import halfwidth.value.Entry;
-import halfwidth.value.EntryRefused;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.function.Supplier;
 
 /** A table as a crew types it, and what it then says: numbers in the unit of their column. */
-record Typed(List<String> columns, List<List<Optional<Entry>>> cells) {
-    private static final int TRIES = 50;
-
-    static Typed of(Filled filled, String table) {
+record Rows(List<String> columns, List<List<Optional<Entry>>> cells) {
+    static Rows of(Filled filled, String table) {
         Part.Readings declared =
                 filled.page().readings().stream()
                         .filter(readings -> readings.name().equals(table))
                         .findFirst()
                         .orElseThrow();
-        return new Typed(
+        return new Rows(
                 declared.columns().stream().map(column -> column.name()).toList(),
                 filled.readings().getOrDefault(table, List.of()));
     }
@@ -89,19 +85,6 @@ record Typed(List<String> columns, List<List<Optional<Entry>>> cells) {
             Mishap.in(rows, random);
         }
         return rows;
-    }
-
-    /** Who is refused where it is typed types again. */
-    static Filled accepted(Supplier<Filled> typed) {
-        EntryRefused last = null;
-        for (int i = 0; i < TRIES; i++) {
-            try {
-                return typed.get();
-            } catch (EntryRefused refused) {
-                last = refused;
-            }
-        }
-        throw last;
     }
 
     static double uniform(Random random, double least, double most) {
