@@ -6,17 +6,20 @@ import static halfwidth.decisions.Rows.number;
 import static halfwidth.decisions.Rows.row;
 import static halfwidth.decisions.Rows.tone;
 import static halfwidth.decisions.Rows.uniform;
+
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
 import halfwidth.vocabulary.Action;
+
+import org.hipparchus.complex.Complex;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.hipparchus.complex.Complex;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 
 /**
  * The monitor is finished only where all pairs are nulled and explain the composite. Element by
@@ -88,7 +91,9 @@ class CompositeUnderFireTest {
             return delayed(1).add(delayed(-1));
         }
 
-        /** What stands in the sidebands beyond the carrier: −jS on one side and +jS on the other. */
+        /**
+         * What stands in the sidebands beyond the carrier: −jS on one side and +jS on the other.
+         */
         Complex signals() {
             Complex turned = new Complex(0, -sensitivity / 2);
             return delayed(1).subtract(delayed(-1)).multiply(turned);
@@ -157,7 +162,9 @@ class CompositeUnderFireTest {
         return 2 * signals.divide(carriers).getReal();
     }
 
-    /** JCGM 100:2008, equation (10), with differences for derivatives; common delays known to 1°. */
+    /**
+     * JCGM 100:2008, equation (10), with differences for derivatives; common delays known to 1°.
+     */
     private static double uncertainty(List<Pair> pairs, List<Double> readings) {
         double squares = 0;
         for (int i = 0; i < pairs.size(); i++) {

@@ -2,10 +2,11 @@ package halfwidth.decisions;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+
+import java.util.List;
+import java.util.Random;
 
 /** The course width is set by no reading that cannot be, and never away from its aim. */
 @Tag("long")
@@ -24,9 +25,8 @@ class CourseWidthUnderFireTest {
     private Fire.Round round(Random random) {
         return new Fire.Round(
                 WidthSetting.draw(fire.page(), random, EDGE)
-                                        .with("category", Rows.any(random, "I", "II", "III")),
+                        .with("category", Rows.any(random, "I", "II", "III")),
                 decided ->
-                        WidthSetting.objection(
-                                decided, EDGE * Rows.field(decided, "nearOverFar")));
+                        WidthSetting.objection(decided, EDGE * Rows.field(decided, "nearOverFar")));
     }
 }

@@ -6,16 +6,19 @@ import static halfwidth.decisions.Rows.number;
 import static halfwidth.decisions.Rows.row;
 import static halfwidth.decisions.Rows.tone;
 import static halfwidth.decisions.Rows.uniform;
+
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
 import halfwidth.vocabulary.Action;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 
 /**
  * The offset to dial in takes the phase error off. A piece that delays by p in the SBO path leaves
@@ -37,8 +40,7 @@ class QuadraturePhasingUnderFireTest {
     }
 
     private Fire.Round round(Random random) {
-        return new Fire.Round(
-                drawn(random), QuadraturePhasingUnderFireTest::objection);
+        return new Fire.Round(drawn(random), QuadraturePhasingUnderFireTest::objection);
     }
 
     private Filled drawn(Random random) {
@@ -56,7 +58,8 @@ class QuadraturePhasingUnderFireTest {
                 for (int i = 0; i < 1 + random.nextInt(2); i++) {
                     double error = uniform(random, -30, 30) / (i * i + 1);
                     double there = error + lead[carrier];
-                    double with = deflection * cos(path.equals("SBO") ? there - piece : there + piece);
+                    double with =
+                            deflection * cos(path.equals("SBO") ? there - piece : there + piece);
                     double without = inPhase ? deflection : deflection * cos(there);
                     rows.add(
                             row(
@@ -149,7 +152,11 @@ class QuadraturePhasingUnderFireTest {
         double piece = field(decided, "pieceLength");
         boolean sbo = decided.filled().entries().get("path").value().equals("SBO");
         boolean inPhase =
-                decided.filled().entries().get("withoutPiece").value().equals("with sidebands in phase");
+                decided.filled()
+                        .entries()
+                        .get("withoutPiece")
+                        .value()
+                        .equals("with sidebands in phase");
         double lag;
         if (inPhase) {
             lag = piece - Math.toDegrees(Math.acos(q / d));

@@ -6,18 +6,21 @@ import static halfwidth.decisions.Rows.number;
 import static halfwidth.decisions.Rows.row;
 import static halfwidth.decisions.Rows.tone;
 import static halfwidth.decisions.Rows.uniform;
+
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
 import halfwidth.show.Verdict;
 import halfwidth.vocabulary.Action;
+
+import org.hipparchus.stat.regression.SimpleRegression;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
-import org.hipparchus.stat.regression.SimpleRegression;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 
 /** A receiver is used only where neither its line nor any reading errs more than is allowed. */
 @Tag("long")
@@ -99,14 +102,13 @@ class ReceiverCheckUnderFireTest {
         }
         boolean met =
                 decided.answers().stream()
-                        .filter(answer -> answer.limits().declared())
+                        .filter(Decided::isLimited)
                         .allMatch(answer -> answer.verdict() == Verdict.MET);
         if (errs && met) {
             return "every limit met, yet: " + action;
         }
         OptionalDouble corrected = decided.number("corrected");
-        double right =
-                (field(decided, "fieldReading") - line.getIntercept()) / line.getSlope();
+        double right = (field(decided, "fieldReading") - line.getIntercept()) / line.getSlope();
         return corrected.isPresent() && Math.abs(corrected.getAsDouble() - right) > 1e-9
                 ? "corrected to " + corrected.getAsDouble() + " instead of " + right
                 : "";

@@ -4,10 +4,15 @@ import static halfwidth.decisions.Rows.any;
 import static halfwidth.decisions.Rows.number;
 import static halfwidth.decisions.Rows.row;
 import static halfwidth.decisions.Rows.uniform;
+
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
 import halfwidth.vocabulary.Action;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -17,8 +22,6 @@ import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 
 /**
  * After the cuts every return of a side delays as much as its shortest, but for whole turns and one
@@ -64,7 +67,9 @@ class ReturnLinesUnderFireTest {
                             "R" + i,
                             any(random, "150", "90"),
                             number(phase - TURN * Math.floor(phase / TURN), 1),
-                            hasLength ? number(40 + length + 0.03 * random.nextGaussian(), 2) : ""));
+                            hasLength
+                                    ? number(40 + length + 0.03 * random.nextGaussian(), 2)
+                                    : ""));
         }
         return Filled.none(fire.page())
                 .with("linePerInch", PER_METRE + " °/m")
