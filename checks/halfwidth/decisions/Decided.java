@@ -6,6 +6,7 @@ import halfwidth.run.Run;
 import halfwidth.run.Shown;
 import halfwidth.show.Answer;
 import halfwidth.vocabulary.Action;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -39,6 +40,11 @@ record Decided(Filled filled, Run run, List<Answer> answers) {
     /** The action; empty where the page could not say any. */
     Optional<Action> action(String result) {
         return answer(result).action();
+    }
+
+    /** Whether a result has a limit to keep. */
+    static boolean isLimited(Answer answer) {
+        return answer.limits().least().isPresent() || answer.limits().most().isPresent();
     }
 
     boolean says(String result, Action.State state) {

@@ -3,6 +3,7 @@ package halfwidth.decisions;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Part;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -60,9 +61,19 @@ final class Mishap {
         List<List<String>> rows = anyTable();
         if (rows == null || rows.isEmpty() || random.nextInt(4) == 0) {
             String name = any(new ArrayList<>(fields.keySet()));
-            fields.put(name, slip(fields.get(name)));
+            fields.put(name, slip(fields.get(name), random));
             return;
         }
+        in(rows, random);
+    }
+
+    /**
+     * One mishap in a table: a column in the other tone, a value pasted twice, two columns
+     * exchanged, a row lost, or a slip in one cell.
+     *
+     * @param rows what was typed, which is changed; at least one row
+     */
+    static void in(List<List<String>> rows, Random random) {
         int column = random.nextInt(rows.get(0).size());
         int row = random.nextInt(rows.size());
         int other = random.nextInt(rows.size());
@@ -71,7 +82,7 @@ final class Mishap {
             case 1 -> rows.get(row).set(column, rows.get(other).get(column));
             case 2 -> exchange(rows, column, random.nextInt(rows.get(0).size()));
             case 3 -> rows.remove(row);
-            default -> rows.get(row).set(column, slip(rows.get(row).get(column)));
+            default -> rows.get(row).set(column, slip(rows.get(row).get(column), random));
         }
     }
 
@@ -92,7 +103,7 @@ final class Mishap {
     }
 
     /** A blank, the other tone, nothing, or another size. */
-    private String slip(String typed) {
+    static String slip(String typed, Random random) {
         return switch (random.nextInt(5)) {
             case 0 -> "";
             case 1 -> otherTone(typed);
