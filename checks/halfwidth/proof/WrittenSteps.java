@@ -81,6 +81,10 @@ final class WrittenSteps {
                 new Written(
                         "t.stream().mapToDouble(r -> r.getDouble(\"x\") / r.getDouble(\"y\")).sum()",
                         "m/s"),
+                new Written(
+                        "halfwidth.vocabulary.Requirement.requireEach(t, \"x\", v -> v > 0, \"\")"
+                                + ".doubleColumn(\"x\").mean()",
+                        "m"),
                 new Written("DoubleColumn.create(\"z\", array).variance()", "m²"),
                 new Written(
                         "Table.create(DoubleColumn.create(\"z\", array)).doubleColumn(\"z\").mean()",

@@ -188,10 +188,11 @@ final class Calls {
     }
 
     private Value called(ExecutableElement method, Value subject, List<Value> arguments) {
-        if (owner(method).startsWith("halfwidth.") && !(subject instanceof Value.Rule)) {
+        boolean ours = owner(method).startsWith("halfwidth.");
+        if (ours && !(subject instanceof Value.Rule) && KnownMethods.effect(method).isEmpty()) {
             return stated(method, subject, arguments);
         }
-        boolean known = isOfLibrary(method) || subject instanceof Value.Rule;
+        boolean known = ours || isOfLibrary(method) || subject instanceof Value.Rule;
         return known
                 ? Libraries.called(method, subject, arguments)
                 : new Value.Unknown(

@@ -29,7 +29,8 @@ import javax.lang.model.util.ElementFilter;
  * it, indented, an effect, a colon and its methods; longer lines go on below, indented further.
  */
 final class KnownMethods {
-    private static final List<String> FILES = List.of("jdk.txt", "tablesaw.txt", "hipparchus.txt");
+    private static final List<String> FILES =
+            List.of("jdk.txt", "tablesaw.txt", "hipparchus.txt", "pages.txt");
 
     /** By class, then by signature. */
     private static final Map<String, Map<String, Effect>> BY_CLASS = new HashMap<>();
