@@ -49,7 +49,7 @@ class DdmSizeEntryTest {
     @ParameterizedTest
     @ValueSource(strings = {"-0.001", "\u22120.001", "-1 ‰", "-1 µA", "-0"})
     void refusesAMinusSign(String typed) {
-        assertRefused(SIZE, "DDM", typed, "has a minus sign", "never negative", "1 ‰");
+        assertRefused(SIZE, "DDM", typed, "has a minus sign", "without tone and sign", "1 ‰");
     }
 
     @ParameterizedTest

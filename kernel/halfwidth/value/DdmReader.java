@@ -43,7 +43,7 @@ final class DdmReader {
             throw SIZE.refused(text + " names a tone");
         }
         if (text.startsWith("-")) {
-            throw SIZE.refused(text + " has a minus sign, and a size is never negative");
+            throw SIZE.refused(text + " has a minus sign");
         }
         double size = SIZE.value(text);
         String shown = SIZE.shown(size, text) + " DDM";
