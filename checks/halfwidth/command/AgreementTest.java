@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("long")
 class AgreementTest {
     private static final String ASKS = "Reads the monitor's log beside the job.";
-    private static final String REFUSED = "Not allowed on a page: java.nio.file.Files.writeString";
+    private static final String REFUSED = "Not allowed on a page: java.nio.file.Path.of";
 
     @TempDir Path temporary;
     private Scratch scratch;
@@ -75,7 +75,9 @@ class AgreementTest {
     }
 
     private Program run(String home, String job, String... more) {
-        List<String> all = new ArrayList<>(List.of("run", "trial/log", "--set", "length=5"));
+        List<String> all =
+                new ArrayList<>(
+                        List.of("run", "trial/log", "--set", "length=5", "--seconds", "300"));
         all.addAll(List.of(more));
         return program(home, job, all.toArray(String[]::new));
     }
@@ -128,7 +130,7 @@ class AgreementTest {
         Program list = program("home", "job", "list");
         Expect.said(list, "A. Example agreed on");
         assertFalse(list.out().contains("not in force"), list.out());
-        Program verified = program("home", "job", "verify", record.toString());
+        Program verified = program("home", "job", "verify", "--seconds", "300", record.toString());
         Expect.said(verified, "ran OUTSIDE the bounds of page code", "A. Example agreed on");
         assertFalse(Files.exists(harm));
     }
@@ -138,7 +140,8 @@ class AgreementTest {
         Program shipped = program("home", "job", "agree", "trial/other", "--name", "A. Example");
         Expect.status(1, shipped);
         Expect.complained(shipped, "is not the job's own page");
-        scratch.file("job/pages/trial/plain.md", "# Plain", "", "Asks for nothing.");
+        scratch.page("trial/plain", "double same = length; // mm", "assert twice == 10 : \"x\";");
+        scratch.file("job/pages/trial/plain.md", scratch.text("notebooks/trial/plain.md"));
         Program plain = program("home", "job", "agree", "trial/plain", "--name", "A. Example");
         Expect.status(1, plain);
         Expect.complained(plain, "does not say in its heading");

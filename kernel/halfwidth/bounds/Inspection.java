@@ -112,7 +112,10 @@ final class Inspection {
                         .filter(one -> !allows(one.reference(), declares))
                         .toList();
         List<Instructions.Used> members =
-                used.stream().filter(one -> !one.reference().member().isEmpty()).toList();
+                used.stream()
+                        .filter(one -> !one.reference().member().isEmpty())
+                        .filter(one -> !shapes.containsKey(one.reference().owner()))
+                        .toList();
         List<Instructions.Used> shown = members.isEmpty() ? used : members;
         Reference first = shown.isEmpty() ? references.get(0) : shown.get(0).reference();
         Set<String> calls = new LinkedHashSet<>();

@@ -60,6 +60,7 @@ public record Page(String name, Path file, String title, List<Part> parts, Strin
                 .takeWhile(Part.Prose.class::isInstance)
                 .map(part -> ((Part.Prose) part).markdown())
                 .flatMap(prose -> Markdown.quotations(prose, "Outside the bounds"))
+                .map(text -> text.replaceFirst("(?i)^outside the bounds\\W*", ""))
                 .findFirst();
     }
 
