@@ -54,6 +54,9 @@ final class DemoStation {
     /** How many lines the season takes. */
     private int taken;
 
+    /** How many visits are computed; one thread does so and another tells. */
+    private volatile int computed;
+
     private DemoStation(Path season, Pages pages, Job job) {
         this.season = season;
         this.pages = pages;
@@ -176,10 +179,17 @@ final class DemoStation {
         }
     }
 
+    /** How far that is. */
+    String progress() {
+        return "The demo station's visits are computed: %s of %s"
+                .formatted(computed, job.visits().size());
+    }
+
     private void compute(OpenPage open, Page page, String visit) {
         Filled filled = job.filled(page, visit).filled();
         Run run = open.run(Values.of(filled));
         Sheet sheet = new Sheet(filled, run, job.heading(), Stamp.now(Version.text(), page));
         job.publish(filled, visit, Findings.outcome(sheet), Findings.of(sheet));
+        computed++;
     }
 }

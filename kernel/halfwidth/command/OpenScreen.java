@@ -137,8 +137,12 @@ final class OpenScreen implements Callable<Integer> {
         Thread thread =
                 new Thread(
                         () -> {
+                            Progress progress =
+                                    Progress.begin(spec.commandLine().getErr(), demo::progress);
                             try (Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
                                 demo.compute(workshop);
+                            } finally {
+                                progress.close();
                             }
                         },
                         "demo");

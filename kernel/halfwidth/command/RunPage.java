@@ -19,6 +19,7 @@ import halfwidth.show.Verdict;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -76,24 +77,40 @@ final class RunPage implements Callable<Integer> {
             Page page = Notebooks.page(pages, name);
             Filled filled = kept.filled(page, entered, pages, spec.commandLine().getErr());
             try (OpenPage open = kept.opened(page, workshop, spec.commandLine().getErr())) {
-                Values values = Values.of(filled);
-                boolean shown = out != null || record;
-                // First, since what is drawn is the last run's.
-                Optional<OwnCopy> copy = kept.ownCopy(page, notebooks.pages(), open);
-                Run run = shown ? open.work(values) : open.run(values);
-                Sheet sheet = sheet(filled, run, copy);
-                print(sheet);
-                boolean published = kept.publish(sheet, spec.commandLine().getErr());
-                Sheet drawn = shown ? Pictures.drawn(sheet, open) : sheet;
-                if (out != null || tracing.wanted()) {
-                    trace(tracing.of(drawn, open));
+                Progress progress = Progress.begin(spec.commandLine().getErr(), () -> words(open));
+                try {
+                    return run(kept, filled, open);
+                } finally {
+                    progress.close();
                 }
-                if (record) {
-                    written(RecordFile.write(job.job().orElseThrow(), drawn, job.visit()));
-                }
-                return published ? status(sheet) : CommandLineProgram.FAILED;
             }
         }
+    }
+
+    private int run(WithinJob kept, Filled filled, OpenPage open) {
+        Values values = Values.of(filled);
+        boolean shown = out != null || record;
+        // First, since what is drawn is the last run's.
+        Optional<OwnCopy> copy = kept.ownCopy(filled.page(), notebooks.pages(), open);
+        Run run = shown ? open.work(values) : open.run(values);
+        Sheet sheet = sheet(filled, run, copy);
+        print(sheet);
+        boolean published = kept.publish(sheet, spec.commandLine().getErr());
+        Sheet drawn = shown ? Pictures.drawn(sheet, open) : sheet;
+        if (out != null || tracing.wanted()) {
+            trace(tracing.of(drawn, open));
+        }
+        if (record) {
+            written(RecordFile.write(job.job().orElseThrow(), drawn, job.visit()));
+        }
+        return published ? status(sheet) : CommandLineProgram.FAILED;
+    }
+
+    private static String words(OpenPage open) {
+        OptionalInt at = open.at();
+        return at.isEmpty()
+                ? "The page is being compiled."
+                : "Computing: step " + (at.getAsInt() + 1) + ".";
     }
 
     private Sheet sheet(Filled filled, Run run, Optional<OwnCopy> copy) {
