@@ -3,12 +3,10 @@ package halfwidth.decisions;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
-
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
-
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 
 /** The clearance is set by no reading that cannot be, and never away from its aim. */
 @Tag("long")

@@ -6,24 +6,21 @@ import static halfwidth.decisions.Rows.number;
 import static halfwidth.decisions.Rows.row;
 import static halfwidth.decisions.Rows.tone;
 import static halfwidth.decisions.Rows.uniform;
-
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
 import halfwidth.show.Verdict;
-
-import org.hipparchus.analysis.interpolation.LinearInterpolator;
-import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
-import org.hipparchus.stat.regression.SimpleRegression;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.TreeSet;
+import org.hipparchus.analysis.interpolation.LinearInterpolator;
+import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
+import org.hipparchus.stat.regression.SimpleRegression;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 
 /**
  * Two sweeps compared row by row. The clearances are those of ICAO Annex 10 Vol I, 3.1.3.7 (0.180

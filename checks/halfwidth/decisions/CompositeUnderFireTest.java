@@ -6,20 +6,17 @@ import static halfwidth.decisions.Rows.number;
 import static halfwidth.decisions.Rows.row;
 import static halfwidth.decisions.Rows.tone;
 import static halfwidth.decisions.Rows.uniform;
-
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
 import halfwidth.vocabulary.Action;
-
-import org.hipparchus.complex.Complex;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.hipparchus.complex.Complex;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 
 /**
  * The monitor is finished only where all pairs are nulled and explain the composite. Element by

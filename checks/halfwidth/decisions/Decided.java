@@ -6,7 +6,6 @@ import halfwidth.run.Run;
 import halfwidth.run.Shown;
 import halfwidth.show.Answer;
 import halfwidth.vocabulary.Action;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

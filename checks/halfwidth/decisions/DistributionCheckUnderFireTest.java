@@ -5,7 +5,6 @@ import static halfwidth.decisions.Rows.field;
 import static halfwidth.decisions.Rows.number;
 import static halfwidth.decisions.Rows.row;
 import static halfwidth.decisions.Rows.uniform;
-
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.localizer.array.Carrier;
@@ -14,14 +13,12 @@ import halfwidth.localizer.array.NamedArray;
 import halfwidth.page.Filled;
 import halfwidth.show.Verdict;
 import halfwidth.vocabulary.Action;
-
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 
 /**
  * A cable is cut only where CSB and SBO both lag behind what the other elements show, by more than

@@ -6,7 +6,6 @@ import halfwidth.show.Answer;
 import halfwidth.show.Limits;
 import halfwidth.show.Verdict;
 import halfwidth.vocabulary.Action;
-
 import java.util.Optional;
 
 /** What holds for every page, whatever was entered. */

@@ -4,21 +4,18 @@ import static halfwidth.decisions.Rows.any;
 import static halfwidth.decisions.Rows.field;
 import static halfwidth.decisions.Rows.number;
 import static halfwidth.decisions.Rows.tone;
-
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
 import halfwidth.show.Verdict;
 import halfwidth.value.Entry;
 import halfwidth.vocabulary.Action;
-
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
-
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 
 /**
  * A reference says that its limits are met only where each value keeps the figure of ICAO Annex 10
@@ -50,7 +47,7 @@ class FacilityReferenceUnderFireTest {
         double sensitivity = NOMINAL_SENSITIVITY * (1 + 0.06 * wide * random.nextGaussian());
         double width = 4 + 0.3 * random.nextGaussian();
         Filled filled =
-                Filled.example(fire.page())
+                new Filled(fire.page(), Filled.example(fire.page()).entries(), Map.of(), false)
                         .with("category", any(random, "I", "II", "III"))
                         .with("courseWidth", number(width, 2))
                         .with("ddmPerMetre", number(sensitivity, 6))

@@ -4,14 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
 import halfwidth.vocabulary.Action;
-
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 
 /**
  * Feeds made up from offset = a − βx for each transmitter, x the net cut, set in steps, cut at

@@ -9,7 +9,6 @@ import halfwidth.page.Pages;
 import halfwidth.run.Script;
 import halfwidth.run.Values;
 import halfwidth.value.EntryRefused;
-
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

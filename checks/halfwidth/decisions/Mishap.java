@@ -3,7 +3,6 @@ package halfwidth.decisions;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Part;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -6,22 +6,19 @@ import static halfwidth.decisions.Rows.number;
 import static halfwidth.decisions.Rows.row;
 import static halfwidth.decisions.Rows.tone;
 import static halfwidth.decisions.Rows.uniform;
-
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
 import halfwidth.show.Verdict;
 import halfwidth.vocabulary.Action;
-
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 
 /** Each tone is turned to its aim: sum of twice 20 %, balance as typed; or not at all. */
 @Tag("long")

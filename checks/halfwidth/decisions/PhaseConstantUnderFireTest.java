@@ -5,20 +5,17 @@ import static halfwidth.decisions.Rows.field;
 import static halfwidth.decisions.Rows.number;
 import static halfwidth.decisions.Rows.row;
 import static halfwidth.decisions.Rows.uniform;
-
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
 import halfwidth.vocabulary.Action;
-
-import org.hipparchus.stat.regression.SimpleRegression;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import org.hipparchus.stat.regression.SimpleRegression;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 
 /** A phase constant to cut by is that of a line that can be, and no way that was read denies it. */
 @Tag("long")

@@ -6,21 +6,18 @@ import static halfwidth.decisions.Rows.number;
 import static halfwidth.decisions.Rows.row;
 import static halfwidth.decisions.Rows.tone;
 import static halfwidth.decisions.Rows.uniform;
-
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.page.Filled;
 import halfwidth.show.Verdict;
 import halfwidth.vocabulary.Action;
-
-import org.hipparchus.stat.regression.SimpleRegression;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import org.hipparchus.stat.regression.SimpleRegression;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 
 /** A receiver is used only where neither its line nor any reading errs more than is allowed. */
 @Tag("long")

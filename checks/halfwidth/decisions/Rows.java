@@ -3,7 +3,6 @@ package halfwidth.decisions;
 import halfwidth.page.Filled;
 import halfwidth.page.Part;
 import halfwidth.value.Entry;
-
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;

@@ -11,7 +11,6 @@ import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.show.Verdict;
 import halfwidth.vocabulary.Action;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
