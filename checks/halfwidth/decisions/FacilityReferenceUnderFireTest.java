@@ -47,7 +47,7 @@ class FacilityReferenceUnderFireTest {
         double sensitivity = NOMINAL_SENSITIVITY * (1 + 0.06 * wide * random.nextGaussian());
         double width = 4 + 0.3 * random.nextGaussian();
         Filled filled =
-                Filled.example(fire.page())
+                new Filled(fire.page(), Filled.example(fire.page()).entries(), Map.of(), false)
                         .with("category", any(random, "I", "II", "III"))
                         .with("courseWidth", number(width, 2))
                         .with("ddmPerMetre", number(sensitivity, 6))
