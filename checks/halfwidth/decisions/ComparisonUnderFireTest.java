@@ -66,32 +66,22 @@ class ComparisonUnderFireTest {
             1 + 0.03 * size * random.nextGaussian(), 1 + 0.03 * size * random.nextGaussian()
         };
         double sag = random.nextInt(4) == 0 ? uniform(random, 0.6, 0.9) : 1;
-        int lost = random.nextInt(5) == 0 ? 1 + random.nextInt(6) : 0;
         boolean predicted = random.nextInt(8) == 0;
+        boolean lostSide = random.nextInt(8) == 0;
         List<List<String>> rows = new ArrayList<>();
         for (int side : new int[] {-1, 1}) {
             for (double mark : MARKS) {
-                if (mark > 0 || side > 0) {
-                    boolean gone = side > 0 && mark > 2 && mark <= 10 && lost > 0;
-                    double far = mark > 4 && side < 0 ? sag : 1;
+                boolean lost = lostSide && side > 0 && mark > 2 && mark <= 10;
+                if ((mark > 0 || side > 0) && !lost) {
+                    double at = side * mark;
+                    double before = ddm(at, centre[0], scale[0], random);
+                    double after = ddm(at, centre[1], scale[1], random);
+                    after *= mark > 4 && side < 0 ? sag : 1;
                     rows.add(
                             row(
-                                    number(side * mark, 1),
-                                    predicted
-                                            ? ""
-                                            : tone(
-                                                    ddm(side * mark, centre[0], scale[0], random),
-                                                    0.001),
-                                    gone
-                                            ? ""
-                                            : tone(
-                                                    far
-                                                            * ddm(
-                                                                    side * mark,
-                                                                    centre[1],
-                                                                    scale[1],
-                                                                    random),
-                                                    0.001)));
+                                    number(at, 1),
+                                    predicted ? "" : tone(before, 0.001),
+                                    tone(after, 0.001)));
                 }
             }
         }
