@@ -47,7 +47,11 @@ record Visit(String place, Page page, Run run) {
     }
 
     String words(String name) {
-        return value(name) instanceof Shown.Words words ? words.text() : "";
+        Shown value = value(name);
+        if (value instanceof Shown.Advice advice) {
+            return advice.action().words();
+        }
+        return value instanceof Shown.Words words ? words.text() : "";
     }
 
     Shown.Grid grid(String name) {
