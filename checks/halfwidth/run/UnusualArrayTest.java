@@ -50,7 +50,7 @@ class UnusualArrayTest {
         for (double azimuth = -35; azimuth <= 35; azimuth += 0.5) {
             double reading = ARRAY.nearField(azimuth, CIRCLE).ddm();
             String typed = String.format(Locale.ROOT, "%.5f", reading);
-            sweep.add(List.of("" + azimuth, typed, azimuth == 20 ? "" : typed, ""));
+            sweep.add(List.of("" + azimuth, typed, azimuth == 20 ? "" : typed, "", ""));
         }
         Run run =
                 run(

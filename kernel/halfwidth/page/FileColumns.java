@@ -11,7 +11,8 @@ import org.apache.commons.csv.CSVFormat;
 /**
  * How the columns of a CSV file stand for the columns of a table of readings.
  *
- * @param places the place in the file of each column of the table, from 0
+ * @param places the place in the file of each column of the table, from 0; -1 for an optional one
+ *     that it leaves out
  * @param units the unit to add to a cell of each column of the table; "" for none
  * @param width how many columns the file has
  * @param problems what is wrong with the file's header
@@ -36,7 +37,7 @@ record FileColumns(List<Integer> places, List<String> units, int width, List<Str
             int place = found.indexOf(column.name());
             places.add(place);
             units.add(place < 0 ? "" : unit(column, headings.get(place), problems));
-            if (place < 0) {
+            if (place < 0 && !column.optional()) {
                 problems.add("column " + column.name() + " is missing; give it");
             } else if (found.lastIndexOf(column.name()) > place) {
                 problems.add("column " + column.name() + " is there twice; give it once");
@@ -79,7 +80,8 @@ record FileColumns(List<Integer> places, List<String> units, int width, List<Str
         }
         List<String> ordered = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
-            ordered.add(withUnit(cells.get(places.get(i)), units.get(i)));
+            String cell = places.get(i) < 0 ? "" : cells.get(places.get(i));
+            ordered.add(withUnit(cell, units.get(i)));
         }
         return Optional.of(ordered);
     }
