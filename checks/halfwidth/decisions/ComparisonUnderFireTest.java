@@ -67,11 +67,11 @@ class ComparisonUnderFireTest {
         };
         double sag = random.nextInt(4) == 0 ? uniform(random, 0.6, 0.9) : 1;
         boolean predicted = random.nextInt(8) == 0;
-        boolean lostSide = random.nextInt(8) == 0;
+        double lostTo = any(random, 0.0, 0.0, 0.0, 0.0, 0.0, 10.0, 40.0);
         List<List<String>> rows = new ArrayList<>();
         for (int side : new int[] {-1, 1}) {
             for (double mark : MARKS) {
-                boolean lost = lostSide && side > 0 && mark > 2 && mark <= 10;
+                boolean lost = side > 0 && mark > 2 && mark <= lostTo;
                 if ((mark > 0 || side > 0) && !lost) {
                     double at = side * mark;
                     double before = ddm(at, centre[0], scale[0], random);

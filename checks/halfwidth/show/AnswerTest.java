@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import halfwidth.page.Page;
 import halfwidth.page.Part;
 import halfwidth.page.Result;
+import halfwidth.page.ShownWhen;
 import halfwidth.run.Outcome;
 import halfwidth.run.Run;
 import halfwidth.run.Run.Ran;
@@ -76,6 +77,29 @@ class AnswerTest {
     void meetsALimitThatBinarySumsMissByAHair() {
         // 0.1 + 0.2 is 0.30000000000000004 in IEEE 754 doubles.
         assertEquals(Verdict.MET, answer(result(NONE, "0.3"), 0.1 + 0.2).verdict());
+    }
+
+    @Test
+    void hasNoFigureOfAnActionThatNothingCallsFor() {
+        for (ShownWhen.Condition condition :
+                List.of(ShownWhen.Condition.WITH_ACTION, ShownWhen.Condition.UNLESS_HELD)) {
+            Result figure =
+                    new Result(
+                            9,
+                            "v",
+                            "mm",
+                            2,
+                            Optional.empty(),
+                            given("2"),
+                            "handbook",
+                            Optional.empty(),
+                            "V",
+                            NONE,
+                            Optional.of(new ShownWhen("go", condition)));
+            Answer answer = answer(figure, Map.of("v", real(1), "go", new Shown.Nothing()));
+            assertEquals(Verdict.NO_LIMIT, answer.verdict());
+            assertEquals("none", answer.shownValue());
+        }
     }
 
     @Test

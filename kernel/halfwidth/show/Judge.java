@@ -29,6 +29,11 @@ record Judge(Result result, Run run) {
                     ? Optional.of(answer(Optional.empty(), Ruling.blank(Absence.OPTIONAL)))
                     : Optional.empty();
         }
+        if (condition instanceof Shown.Nothing) {
+            // No action was called for, as for a transmitter that the station has not.
+            return Optional.of(
+                    answer(Optional.of(condition), new Ruling(Verdict.NO_LIMIT, "", "")));
+        }
         if (!(condition instanceof Shown.Advice advice)) {
             return Optional.of(answer(Optional.empty(), withoutValue(when.name())));
         }
