@@ -67,7 +67,7 @@ class RefusedEntriesTest {
         refuses(
                 program,
                 "(frequency)",
-                "type it: 110.30 MHz",
+                "type 110.30 MHz",
                 "no field gain",
                 "field target is set twice",
                 "not-there.csv: there is no such file");

@@ -58,7 +58,7 @@ final class ListPages implements Callable<Integer> {
                 spec.commandLine().getErr().println(malformed.getMessage());
                 status = CommandLineProgram.FAILED;
             }
-            standings.forEach((visit, standing) -> stands(name, visit, standing));
+            standings.forEach((visit, standing) -> stands(job, name, visit, standing));
         }
         return status;
     }
@@ -75,11 +75,13 @@ final class ListPages implements Callable<Integer> {
         }
     }
 
-    private void stands(String page, Visit visit, Standing standing) {
+    private void stands(Optional<Job> job, String page, Visit visit, Standing standing) {
         if (visit.page().equals(page)) {
             PrintWriter out = spec.commandLine().getOut();
             String name = visit.name().isEmpty() ? "" : visit.name() + ": ";
             out.printf("    %s%s%n", name, standing.words());
+            job.flatMap(known -> known.next(visit, standing))
+                    .ifPresent(next -> out.println("      " + next));
             standing.because()
                     .forEach(why -> out.println("      " + why.replace("\n", "\n      ")));
             standing.approval().words().forEach(words -> out.println("      " + words));

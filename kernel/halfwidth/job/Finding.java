@@ -1,5 +1,10 @@
 package halfwidth.job;
 
+import halfwidth.vocabulary.Action;
+import java.util.Collection;
+import java.util.Optional;
+import java.util.stream.Stream;
+
 /**
  * One result as a run published it.
  *
@@ -16,6 +21,19 @@ public record Finding(
     /** A finding of which it is not known how its page shows it. */
     public Finding(String name, String value, String unit, String uncertainty, String verdict) {
         this(name, value, unit, uncertainty, verdict, "");
+    }
+
+    /**
+     * What a sheet says is to be done next: what holds it first, else the first thing to do, as the
+     * verdicts of its actions name them.
+     *
+     * @param all what it found, in the page's order
+     */
+    public static Optional<String> next(Collection<Finding> all) {
+        return Stream.of(Action.State.HELD, Action.State.TO_DO)
+                .flatMap(state -> all.stream().filter(one -> one.verdict.equals(state.word())))
+                .map(Finding::value)
+                .findFirst();
     }
 
     /** What was found alone, as a record keeps it. */

@@ -256,6 +256,13 @@ public final class Job implements AutoCloseable {
         return new Standings(now, pages).of(visit);
     }
 
+    /** What the sheet of a visit says is to be done next, unless it is out of date. */
+    public synchronized Optional<String> next(Visit visit, Standing standing) {
+        return standing.ran()
+                .filter(ran -> ran.words().equals(standing.words()))
+                .flatMap(current -> Finding.next(state(visit).findings().values()));
+    }
+
     /** How all visits stand that were begun, in the order in which they were. */
     public synchronized Map<Visit, Standing> standings(Pages pages) {
         return new Standings(now, pages).all();

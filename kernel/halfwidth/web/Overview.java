@@ -93,6 +93,11 @@ record Overview(Notebook notebook, Html html) {
 
     private void standing(Visit visit, Standing standing) {
         Marks.standing(html, standing == null ? "not started" : notebook.words(standing, visit));
+        if (standing != null) {
+            notebook.job()
+                    .next(visit, standing)
+                    .ifPresent(next -> html.element("span", next, "class", "why"));
+        }
         if (standing != null && !standing.because().isEmpty()) {
             html.element("span", String.join("; ", standing.because()), "class", "why");
         }

@@ -7,7 +7,6 @@ import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.locks.LockSupport;
 
 /**
  * What a browser asks for.
@@ -20,8 +19,8 @@ record Request(HttpExchange exchange, String method, String path, Form query, Fo
     /** More than a season of sweeps in one piece. */
     static final int MOST_BYTES = 2_000_000;
 
-    /** A fifth of a second (ns): what is sent on one machine is there by then. */
-    private static final long SOON = 200_000_000;
+    /** In milliseconds: what is sent on one machine is there by then. */
+    private static final long SOON = 200;
 
     /**
      * Reads what heads a request; what was sent along is not read yet.
@@ -60,16 +59,25 @@ record Request(HttpExchange exchange, String method, String path, Form query, Fo
      * Takes in what was sent along with a refused request and is there by now: the answer would be
      * torn away with what is left over.
      */
-    static void takeIn(HttpExchange exchange) throws IOException {
-        InputStream body = exchange.getRequestBody();
-        long end = System.nanoTime() + SOON;
+    static void takeIn(HttpExchange exchange) {
         int rest = announced(exchange);
-        while (rest > 0 && System.nanoTime() < end) {
-            int there = Math.min(rest, body.available());
-            rest -= body.readNBytes(there).length;
-            if (there == 0) {
-                LockSupport.parkNanos(SOON / 50);
-            }
+        InputStream body = exchange.getRequestBody();
+        // On a thread of its own: what is there cannot be asked for, only waited for.
+        Thread taking = new Thread(() -> take(body, rest), "refused request");
+        taking.setDaemon(true);
+        taking.start();
+        try {
+            taking.join(SOON);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static void take(InputStream body, int length) {
+        try {
+            body.readNBytes(length);
+        } catch (IOException gone) {
+            // The answer says all there is to say.
         }
     }
 
