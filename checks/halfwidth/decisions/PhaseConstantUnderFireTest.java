@@ -63,7 +63,7 @@ class PhaseConstantUnderFireTest {
         double perInch = IN_VACUUM / factor * (onePort ? 2 : 1);
         double start = uniform(random, -180, 180);
         List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < 5 + random.nextInt(4); i++) {
+        for (int i = 0; i < 8 + random.nextInt(4); i++) {
             double phase = start + 1.5 * i * perInch + noise * random.nextGaussian();
             rows.add(row(number(1.5 * i, 1), number(Math.IEEEremainder(phase, 360), 1)));
         }
@@ -80,8 +80,8 @@ class PhaseConstantUnderFireTest {
         double length = uniform(random, 5, 15);
         double start = uniform(random, -180, 180);
         List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < 5 + random.nextInt(5); i++) {
-            double hertz = (104 + 1.5 * i) * 1e6;
+        for (int i = 0; i < 8 + random.nextInt(5); i++) {
+            double hertz = (104 + i) * 1e6;
             double turns = (onePort ? 2 : 1) * hertz * length / (LIGHT * factor);
             double phase = start - 360 * turns + noise * random.nextGaussian();
             rows.add(row(number(hertz / 1e6, 1), number(Math.IEEEremainder(phase, 360), 1)));
@@ -128,7 +128,9 @@ class PhaseConstantUnderFireTest {
         }
         double u = decided.number("bestUncertainty").orElse(Double.NaN);
         boolean sheet = action.words().contains("by data sheet");
-        return factor > 0 && !sheet && Math.abs(best - IN_VACUUM / factor) > 5 * u
+        // Of eight readings the scatter tells u with six degrees of freedom only: by Student's
+        // distribution one set in 16,000 is beyond 10 u, where the normal one would have none.
+        return factor > 0 && !sheet && Math.abs(best - IN_VACUUM / factor) > 10 * u
                 ? "the truth is " + IN_VACUUM / factor + ", not " + best + " ± " + u
                 : "";
     }
