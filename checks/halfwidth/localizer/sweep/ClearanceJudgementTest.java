@@ -103,6 +103,30 @@ class ClearanceJudgementTest {
         assertEquals(Verdict.NOT_JUDGED, at(shifted, -1.5));
     }
 
+    /** Marks lost from 2.5° to 10°: a reading on the slope says nothing of what comes after it. */
+    @Test
+    void judgesNoReadingOnTheSlopeWhereTheMarksBeyondAreLost() {
+        Sweep gappy =
+                new Sweep(
+                        sweep(a -> course(a, 2, 0)).readings().stream()
+                                .filter(one -> one.azimuth() <= 2 || one.azimuth() > 10)
+                                .toList());
+
+        assertEquals(Verdict.NOT_JUDGED, at(judge(gappy), 2));
+        assertTrue(minimum(judge(gappy), 0, Tone.HZ_150).lowest().isEmpty());
+        assertEquals(Verdict.NOT_JUDGED, judge(gappy).verdict());
+    }
+
+    /** A course so wide that it reaches 0.180 at 11.6° only, and readings beyond. */
+    @Test
+    void isNotMetWhereTheCourseReachesTheLimitBeyondTheSector() {
+        ClearanceJudgement wide =
+                ClearanceJudgement.of(sweep(a -> 0.155 * a / 10), ANNEX10, 0, 0.0155);
+
+        assertEquals(Verdict.NOT_MET, at(wide, 10));
+        assertEquals(Verdict.NOT_JUDGED, at(wide, 9));
+    }
+
     @Test
     void isEasierBeyondTenDegrees() {
         assertEquals(Verdict.MET, at(judge(with(15, 0.16)), 15));

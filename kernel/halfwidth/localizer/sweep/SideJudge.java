@@ -53,26 +53,27 @@ final class SideJudge {
 
     /**
      * How far from the centre line (deg) the limit begins. Where the course line would reach it
-     * only beyond the sector although readings went on there, it holds for the outermost reading of
-     * the sector, which fails it.
+     * only beyond the sector although readings went on there, the outermost reading of the sector
+     * may fail it.
      */
     private double start() {
         if (!sector.fromCourseLine()) {
             return 0;
         }
         List<SweepReading> present = inSector.stream().filter(one -> !one.isMissing()).toList();
-        double outermost =
-                present.isEmpty() || !readBeyond
-                        ? Double.POSITIVE_INFINITY
-                        : Math.abs(present.get(present.size() - 1).azimuth());
-        return Math.min(reached, outermost);
+        boolean within = reached <= sector.azimuths().most();
+        return within || present.isEmpty() || !readBeyond
+                ? reached
+                : Math.abs(present.get(present.size() - 1).azimuth());
     }
 
     private PointVerdict judge(SweepReading reading, double from) {
         if (reading.isMissing()) {
             return new PointVerdict(reading, Verdict.NOT_JUDGED, "reading missing");
         }
-        if (Math.abs(reading.azimuth()) < from) {
+        double out = Math.abs(reading.azimuth());
+        boolean onSlope = sector.fromCourseLine() && out < reached;
+        if (out < from || onSlope && isMet(reading)) {
             return new PointVerdict(
                     reading,
                     Verdict.NOT_JUDGED,
