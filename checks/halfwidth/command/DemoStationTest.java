@@ -46,7 +46,8 @@ class DemoStationTest {
                     (visit, standing) ->
                             assertTrue(
                                     standing.words()
-                                            .matches("ran|to do|met|not met|not judged|waiting.*"),
+                                            .matches(
+                                                    "ran|to do|held|met|not met|not judged|waiting.*"),
                                     visit + ": " + standing));
             // The dead element and the long cable are what the station hides.
             assertEquals(

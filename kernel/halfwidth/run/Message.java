@@ -16,7 +16,7 @@ public sealed interface Message extends Serializable {
             ObjectInputFilter.Config.createFilter(
                     "maxdepth=1000;halfwidth.run.*;halfwidth.formula.*;halfwidth.vocabulary.*;"
                             + "halfwidth.localizer.array.NamedArray;"
-                            + "java.lang.*;java.time.*;java.util.*;!*");
+                            + "java.io.Serializable;java.lang.*;java.time.*;java.util.*;!*");
 
     /**
      * To the worker: compile this page in a fresh engine.
