@@ -11,11 +11,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
 import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.ExpressionSnippet;
 import jdk.jshell.JShell;
-import jdk.jshell.MethodSnippet;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis.SnippetWrapper;
@@ -26,18 +27,31 @@ import jdk.jshell.VarSnippet;
  * Compiles one page, statement by statement, in a JShell of its own. Nothing runs while it does.
  */
 final class Compiler implements AutoCloseable {
-    /** A statement as evaluated: with its compiled form, or with why it has none. */
+    /**
+     * A statement as evaluated: with its compiled form, or with why it has none.
+     *
+     * @param snippet that it became; empty where it stands in a class with others
+     */
     private record Evaluated(
             Statement statement,
             Optional<Snippet> snippet,
             Optional<CompiledStatement> compiled,
             Optional<Outcome.Failed> problem) {}
 
-    private final EntryPoints entryPoints = new EntryPoints();
-    private final JShell shell;
-    private final Acceptance acceptance;
+    /** All statements of a page as evaluated, and where their code stands. */
+    private record Page(List<Evaluated> statements, Places places) {}
+
+    private EntryPoints entryPoints;
+    private JShell shell;
+    private Acceptance acceptance;
 
     Compiler() {
+        begin();
+    }
+
+    /** Begins with nothing declared but what every page can use. */
+    private void begin() {
+        entryPoints = new EntryPoints();
         shell =
                 JShell.builder()
                         .executionEngine(EntryPoints.providing(entryPoints), Map.of())
@@ -66,8 +80,85 @@ final class Compiler implements AutoCloseable {
 
     /** Compiles every piece of the script, in order. */
     Program compile(Script script) {
-        List<Evaluated> evaluated = new ArrayList<>();
         Formulas formulas = new Formulas(statements(script));
+        Page page =
+                atOnce(script, formulas)
+                        .orElseGet(
+                                () -> {
+                                    shell.close();
+                                    begin();
+                                    return oneByOne(script, formulas);
+                                });
+        UnitsOfPage units = UnitsOfPage.of(script, lines(page.statements()));
+        return new Program(
+                units.lines(),
+                entryPoints.classes(),
+                script.wanted(),
+                page.places(),
+                new Workings(formulas.byIndex(units.lines()), formulas.rows(), units.proofs()));
+    }
+
+    /** Compiles the statements of a page as one class; empty where each needs to stand alone. */
+    private Optional<Page> atOnce(Script script, Formulas formulas) {
+        Map<String, Evaluated> inputs = new LinkedHashMap<>();
+        Map<String, String> fields = new LinkedHashMap<>();
+        Map<String, List<Script.Variable>> byType = new LinkedHashMap<>();
+        List<Statement> statements = new ArrayList<>();
+        for (Script.Piece piece : script.pieces()) {
+            if (piece instanceof Script.Variable input) {
+                if (!statements.isEmpty()) {
+                    return Optional.empty();
+                }
+                byType.computeIfAbsent(input.type(), type -> new ArrayList<>()).add(input);
+                fields.put(input.name(), sourceType(input.type()) + " " + input.name() + ";");
+            } else if (piece instanceof Script.Code code) {
+                statements.addAll(formulas.statements(code));
+            }
+        }
+        for (List<Script.Variable> group : byType.values()) {
+            declare(group).forEach(one -> inputs.put(one.statement().text(), one));
+        }
+        Set<String> declarations =
+                inputs.values().stream()
+                        .map(one -> one.compiled().orElseThrow().className())
+                        .collect(Collectors.toSet());
+        return AtOnce.compile(
+                        shell,
+                        statements,
+                        fields,
+                        statements.stream().map(formulas::noting).toList())
+                // Which statement leaves the bounds is told only where each stands alone.
+                .filter(all -> Bounds.refused(entryPoints.classes(), declarations).isEmpty())
+                .map(all -> page(fields.keySet(), inputs, statements, all));
+    }
+
+    private Page page(
+            Set<String> order,
+            Map<String, Evaluated> inputs,
+            List<Statement> statements,
+            AtOnce.Compiled all) {
+        List<Evaluated> evaluated = new ArrayList<>();
+        order.forEach(name -> evaluated.add(inputs.get(name)));
+        for (int i = 0; i < statements.size(); i++) {
+            evaluated.add(
+                    new Evaluated(
+                            statements.get(i),
+                            Optional.empty(),
+                            Optional.of(all.statements().get(i)),
+                            Optional.empty()));
+        }
+        Places places =
+                Places.of(
+                        Map.of(
+                                all.wrapper(),
+                                place ->
+                                        statements.get(all.source().statementAt(place)).firstLine()
+                                                + all.source().lineAt(place)));
+        return new Page(evaluated, places);
+    }
+
+    private Page oneByOne(Script script, Formulas formulas) {
+        List<Evaluated> evaluated = new ArrayList<>();
         List<Script.Variable> group = new ArrayList<>();
         for (Script.Piece piece : script.pieces()) {
             if (piece instanceof Script.Variable variable) {
@@ -84,13 +175,7 @@ final class Compiler implements AutoCloseable {
             }
         }
         evaluated.addAll(declare(group));
-        UnitsOfPage units = UnitsOfPage.of(script, lines(evaluated));
-        return new Program(
-                units.lines(),
-                entryPoints.classes(),
-                script.wanted(),
-                places(evaluated),
-                new Workings(formulas.byIndex(units.lines()), formulas.rows(), units.proofs()));
+        return new Page(evaluated, places(evaluated));
     }
 
     /**
@@ -210,14 +295,14 @@ final class Compiler implements AutoCloseable {
         Iterator<NameScanner.Names> names =
                 NameScanner.namesOfEach(
                                 evaluated.stream()
-                                        .filter(one -> one.snippet().isPresent())
-                                        .map(one -> source(one, one.snippet().get()))
+                                        .filter(one -> one.compiled().isPresent())
+                                        .map(Compiler::source)
                                         .toList())
                         .iterator();
         List<Program.Line> lines = new ArrayList<>();
         for (Evaluated one : evaluated) {
             Step step = one.statement().step(lines.size(), one.compiled());
-            boolean valid = one.snippet().isPresent();
+            boolean valid = one.compiled().isPresent();
             lines.add(
                     new Program.Line(
                             one.statement(),
@@ -232,20 +317,21 @@ final class Compiler implements AutoCloseable {
         return lines;
     }
 
-    private static NameScanner.Source source(Evaluated evaluated, Snippet snippet) {
-        boolean silent = snippet.kind() == Snippet.Kind.IMPORT || evaluated.statement().hidden();
-        boolean member = snippet instanceof MethodSnippet || snippet instanceof TypeDeclSnippet;
-        return new NameScanner.Source(silent ? "" : evaluated.statement().text(), member);
+    private static NameScanner.Source source(Evaluated evaluated) {
+        CompiledStatement compiled = evaluated.compiled().orElseThrow();
+        boolean silent = compiled.className().isEmpty() || evaluated.statement().hidden();
+        return new NameScanner.Source(
+                silent ? "" : evaluated.statement().text(), compiled.entryPoint().isEmpty());
     }
 
     private Places places(List<Evaluated> evaluated) {
-        Map<SnippetWrapper, Statement> wrappers = new LinkedHashMap<>();
+        Map<SnippetWrapper, IntUnaryOperator> wrappers = new LinkedHashMap<>();
         for (Evaluated one : evaluated) {
             if (one.snippet().isPresent() && !one.statement().hidden()) {
                 Snippet snippet = one.snippet().get();
                 wrappers.put(
                         shell.sourceCodeAnalysis().wrapper(snippet),
-                        one.statement().reading(snippet.source()));
+                        one.statement().reading(snippet.source())::lineAt);
             }
         }
         return Places.of(wrappers);

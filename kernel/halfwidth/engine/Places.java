@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import jdk.jshell.SourceCodeAnalysis.SnippetWrapper;
@@ -17,20 +18,22 @@ import jdk.jshell.SourceCodeAnalysis.SnippetWrapper;
 record Places(Map<String, int[]> pageLines) implements Serializable {
     private static final Pattern SNIPPET_CLASS = Pattern.compile("REPL\\.\\$JShell\\$[0-9A-Z]+");
 
-    static Places of(Map<SnippetWrapper, Statement> accepted) {
+    /**
+     * @param accepted the page's line for each place in a snippet's source
+     */
+    static Places of(Map<SnippetWrapper, IntUnaryOperator> accepted) {
         Map<String, int[]> lines = new HashMap<>();
         accepted.forEach(
-                (wrapper, statement) ->
-                        lines.put(wrapper.fullClassName(), pageLines(wrapper, statement)));
+                (wrapper, line) -> lines.put(wrapper.fullClassName(), pageLines(wrapper, line)));
         return new Places(lines);
     }
 
-    private static int[] pageLines(SnippetWrapper wrapper, Statement statement) {
+    private static int[] pageLines(SnippetWrapper wrapper, IntUnaryOperator line) {
         String source = wrapper.wrapped();
         int[] lines = new int[(int) source.lines().count()];
         int start = 0;
         for (int i = 0; i < lines.length; i++) {
-            lines[i] = statement.lineAt(wrapper.wrappedToSourcePosition(start));
+            lines[i] = line.applyAsInt(wrapper.wrappedToSourcePosition(start));
             start = source.indexOf('\n', start) + 1;
         }
         return lines;

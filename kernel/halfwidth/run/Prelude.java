@@ -1,6 +1,7 @@
 package halfwidth.run;
 
 import java.util.List;
+import java.util.Set;
 
 /**
  * The imports every page starts with. Few, since each costs time in every compilation; a page may
@@ -17,6 +18,9 @@ public final class Prelude {
                     "import tech.tablesaw.api.*;",
                     "import halfwidth.plot.*;",
                     "import halfwidth.vocabulary.Action;");
+
+    /** The names of methods that the imports name one by one, which a page must not replace. */
+    public static final Set<String> METHODS = Set.of("agrees");
 
     private Prelude() {}
 }

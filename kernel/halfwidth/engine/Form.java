@@ -1,0 +1,239 @@
+package halfwidth.engine;
+
+import com.sun.source.tree.AssignmentTree;
+import com.sun.source.tree.BlockTree;
+import com.sun.source.tree.ClassTree;
+import com.sun.source.tree.EmptyStatementTree;
+import com.sun.source.tree.ExpressionStatementTree;
+import com.sun.source.tree.ExpressionTree;
+import com.sun.source.tree.IdentifierTree;
+import com.sun.source.tree.ImportTree;
+import com.sun.source.tree.MethodTree;
+import com.sun.source.tree.ModifiersTree;
+import com.sun.source.tree.StatementTree;
+import com.sun.source.tree.Tree;
+import com.sun.source.tree.VariableTree;
+import halfwidth.source.JavaText;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * What a statement is to Java.
+ *
+ * @param name what it declares or imports, or the variable that it assigns or consists of; "" if
+ *     none
+ * @param type of the variable it declares, as written, {@code var} included; {@code class} if it
+ *     declares a type itself; else ""
+ * @param start where its expression begins in the statement's text: that of the value it gives, or
+ *     a variable's first one; where it declares none, or is a statement, 0
+ * @param end where that ends, exclusive; {@code start} for a variable without a first value
+ * @param needs the names that it takes from elsewhere
+ */
+record Form(Kind kind, String name, String type, int start, int end, Needs needs) {
+    /** The kinds of statements. */
+    enum Kind {
+        IMPORT,
+        MEMBER,
+        VARIABLE,
+        /** An expression that may stand by itself, as a call. */
+        EXPRESSION,
+        /** Any other expression. */
+        VALUE,
+        STATEMENT
+    }
+
+    private static final String DECLARES_TYPE = "class";
+
+    private static final String IMPORT = "%s\nclass Text {}";
+    private static final String MEMBER = "class Text {\n%s\n}";
+    private static final String STATEMENT = "class Text {{\n%s\n;}}";
+    private static final String EXPRESSION = "class Text { Object value =\n%s\n;}";
+    private static final List<String> AROUND = List.of(IMPORT, MEMBER, STATEMENT, EXPRESSION);
+
+    boolean declaresType() {
+        return type.equals(DECLARES_TYPE);
+    }
+
+    /** Whether the compiler has to find out of which type it is. */
+    boolean findsType() {
+        return kind == Kind.EXPRESSION || kind == Kind.VALUE || type.equals("var");
+    }
+
+    /**
+     * Reads what statements are.
+     *
+     * @return the form of each, in order; none for one that is not plainly one of the kinds
+     */
+    static List<Optional<Form>> of(List<String> texts) {
+        List<JavaText.Parsed> parsed =
+                JavaText.parse(
+                        texts.stream()
+                                .flatMap(text -> AROUND.stream().map(a -> around(a, text)))
+                                .toList());
+        List<Optional<Form>> forms = new ArrayList<>();
+        for (int i = 0; i < texts.size(); i++) {
+            List<JavaText.Parsed> own = parsed.subList(4 * i, 4 * i + 4);
+            String text = texts.get(i);
+            forms.add(
+                    Stream.of(
+                                    imported(own.get(0)),
+                                    member(own.get(1)),
+                                    statement(own.get(2), text),
+                                    expression(own.get(3)))
+                            .flatMap(Optional::stream)
+                            .findFirst());
+        }
+        return forms;
+    }
+
+    private static String around(String wrapping, String text) {
+        String bare = text.strip();
+        boolean semicolon = wrapping.equals(EXPRESSION) && bare.endsWith(";");
+        return wrapping.formatted(semicolon ? bare.substring(0, bare.length() - 1) : bare);
+    }
+
+    private static Optional<Form> imported(JavaText.Parsed parsed) {
+        List<? extends ImportTree> imports = parsed.tree().getImports();
+        if (!parsed.valid() || imports.size() != 1 || parsed.tree().getTypeDecls().size() != 1) {
+            return Optional.empty();
+        }
+        String name = imports.get(0).getQualifiedIdentifier().toString();
+        String known = name.substring(name.lastIndexOf('.') + 1);
+        return Optional.of(new Form(Kind.IMPORT, known, "", 0, 0, Needs.NONE));
+    }
+
+    private static List<? extends Tree> body(JavaText.Parsed parsed) {
+        List<? extends Tree> types =
+                parsed.tree().getTypeDecls().stream()
+                        .filter(type -> !(type instanceof EmptyStatementTree))
+                        .toList();
+        return parsed.valid() && types.size() == 1
+                ? ((ClassTree) types.get(0)).getMembers()
+                : List.of();
+    }
+
+    private static Optional<Form> member(JavaText.Parsed parsed) {
+        List<? extends Tree> members = body(parsed);
+        if (members.size() != 1) {
+            return Optional.empty();
+        }
+        if (members.get(0) instanceof MethodTree method
+                && method.getReturnType() != null // else it is a call
+                && plain(method.getModifiers())) {
+            return Optional.of(
+                    new Form(Kind.MEMBER, method.getName().toString(), "", 0, 0, Needs.of(method)));
+        }
+        if (members.get(0) instanceof ClassTree type && type.getModifiers().getFlags().isEmpty()) {
+            return Optional.of(
+                    new Form(
+                            Kind.MEMBER,
+                            type.getSimpleName().toString(),
+                            DECLARES_TYPE,
+                            0,
+                            0,
+                            Needs.of(type)));
+        }
+        return Optional.empty();
+    }
+
+    private static boolean plain(ModifiersTree modifiers) {
+        return modifiers.getFlags().isEmpty() && modifiers.getAnnotations().isEmpty();
+    }
+
+    private static Optional<Form> statement(JavaText.Parsed parsed, String text) {
+        List<? extends Tree> members = body(parsed);
+        if (members.size() != 1 || !(members.get(0) instanceof BlockTree block)) {
+            return Optional.empty();
+        }
+        List<? extends StatementTree> statements =
+                block.getStatements().stream()
+                        .filter(one -> !(one instanceof EmptyStatementTree))
+                        .toList();
+        if (statements.size() != 1) {
+            return Optional.empty();
+        }
+        int before = STATEMENT.indexOf('%');
+        StatementTree statement = statements.get(0);
+        if (statement instanceof VariableTree variable) {
+            return variable(parsed, variable, before);
+        }
+        if (statement instanceof ExpressionStatementTree expression) {
+            return Optional.of(
+                    expression(parsed, Kind.EXPRESSION, expression.getExpression(), before));
+        }
+        // A return would end the method that is put around it.
+        return statement instanceof ClassTree || text.contains("return")
+                ? Optional.empty()
+                : Optional.of(new Form(Kind.STATEMENT, "", "", 0, 0, Needs.of(statement)));
+    }
+
+    private static Optional<Form> variable(
+            JavaText.Parsed parsed, VariableTree variable, int before) {
+        if (!plain(variable.getModifiers())) {
+            return Optional.empty();
+        }
+        String type = variable.getType() == null ? "var" : variable.getType().toString();
+        Tree value = variable.getInitializer();
+        int start = value == null ? 0 : start(parsed, value) - before;
+        int end = value == null ? 0 : end(parsed, value) - before;
+        return Optional.of(
+                new Form(
+                        Kind.VARIABLE,
+                        variable.getName().toString(),
+                        type,
+                        start,
+                        end,
+                        needs(variable)));
+    }
+
+    /** Its own name among them, where its first value is worked out with it. */
+    private static Needs needs(VariableTree variable) {
+        Needs value = Needs.of(variable.getInitializer());
+        Set<String> names = new HashSet<>(value.names());
+        names.addAll(Needs.of(variable.getType()).names());
+        return new Needs(names, value.calls());
+    }
+
+    private static Optional<Form> expression(JavaText.Parsed parsed) {
+        List<? extends Tree> members = body(parsed);
+        if (members.size() != 1
+                || !(members.get(0) instanceof VariableTree value)
+                || value.getInitializer() == null) {
+            return Optional.empty();
+        }
+        int before = EXPRESSION.indexOf('%');
+        return Optional.of(expression(parsed, Kind.VALUE, value.getInitializer(), before));
+    }
+
+    private static Form expression(
+            JavaText.Parsed parsed, Kind kind, ExpressionTree expression, int before) {
+        return new Form(
+                kind,
+                name(expression),
+                "",
+                start(parsed, expression) - before,
+                end(parsed, expression) - before,
+                Needs.of(expression));
+    }
+
+    /** As JShell names it: by the variable that it assigns, or is. */
+    private static String name(ExpressionTree expression) {
+        ExpressionTree named =
+                expression instanceof AssignmentTree assignment
+                        ? assignment.getVariable()
+                        : expression;
+        return named instanceof IdentifierTree identifier ? identifier.getName().toString() : "";
+    }
+
+    private static int start(JavaText.Parsed parsed, Tree tree) {
+        return (int) parsed.positions().getStartPosition(parsed.tree(), tree);
+    }
+
+    private static int end(JavaText.Parsed parsed, Tree tree) {
+        return (int) parsed.positions().getEndPosition(parsed.tree(), tree);
+    }
+}
