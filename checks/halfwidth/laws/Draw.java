@@ -147,6 +147,9 @@ public final class Draw {
 
     /** Text as it would be typed in Java, since what fails is often a character not seen. */
     private static String shown(Object value) {
+        if (value instanceof List<?> list) {
+            return list.stream().map(Draw::shown).collect(Collectors.joining(", ", "[", "]"));
+        }
         if (!(value instanceof String text)) {
             return String.valueOf(value);
         }

@@ -111,7 +111,8 @@ class DrawTest {
         Draw control = new Draw(new Seed(0));
         assertEquals("nothing drawn", control.toString());
         control.of("a\n\"\u00e9");
-        assertEquals("\"a\\u000a\\u0022\\u00e9\"", control.toString());
+        control.list(1, 1, () -> "\r");
+        assertEquals("\"a\\u000a\\u0022\\u00e9\", [\"\\u000d\"]", control.toString());
     }
 
     @Test
