@@ -8,27 +8,24 @@ import halfwidth.adapt.Difference.Kind;
 import halfwidth.adapt.Difference.Piece;
 import halfwidth.adapt.Difference.Row;
 import halfwidth.adapt.Difference.Side;
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import java.io.StringReader;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.xml.parsers.DocumentBuilderFactory;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 
 class DifferenceTest {
-    @Provide
-    Arbitrary<String> texts() {
-        return Arbitraries.of("a b c", "a b d", "x", "", "<&\"'>", "\u0001", "a  c", "\ud83d\ude00")
-                .list()
-                .ofMaxSize(9)
-                .map(lines -> lines.stream().map(l -> l + "\n").collect(Collectors.joining()));
+    private static String texts(Draw draw) {
+        List<String> lines =
+                List.of("a b c", "a b d", "x", "", "<&\"'>", "\u0001", "a  c", "\ud83d\ude00");
+        return draw.list(0, 9, () -> draw.of(lines)).stream()
+                .map(line -> line + "\n")
+                .collect(Collectors.joining());
     }
 
     /** The lines of one side in order, which must be that side's text. */
@@ -44,17 +41,20 @@ class DifferenceTest {
         return text.toString();
     }
 
-    @Property
-    void eachSideIsItsText(@ForAll("texts") String shipped, @ForAll("texts") String adapted) {
+    @Law
+    void eachSideIsItsText(Draw draw) {
+        String shipped = texts(draw);
+        String adapted = texts(draw);
         Difference difference = Difference.of(shipped, adapted);
         assertEquals(shipped, side(difference, Row::shipped));
         assertEquals(adapted, side(difference, Row::adapted));
         assertEquals(shipped.equals(adapted), difference.isNone());
     }
 
-    @Property
-    void whatIsNotChangedInALineIsTheSameOnBothSides(
-            @ForAll("texts") String shipped, @ForAll("texts") String adapted) {
+    @Law
+    void whatIsNotChangedInALineIsTheSameOnBothSides(Draw draw) {
+        String shipped = texts(draw);
+        String adapted = texts(draw);
         for (Row row : Difference.of(shipped, adapted).rows()) {
             if (row.kind() == Kind.KEPT || row.kind() == Kind.CHANGED) {
                 assertEquals(kept(row.shipped()), kept(row.adapted()));
@@ -72,9 +72,10 @@ class DifferenceTest {
                 .collect(Collectors.joining());
     }
 
-    @Property
-    void theTableIsWellFormed(@ForAll("texts") String shipped, @ForAll("texts") String adapted)
-            throws Exception {
+    @Law
+    void theTableIsWellFormed(Draw draw) throws Exception {
+        String shipped = texts(draw);
+        String adapted = texts(draw);
         parsed(DifferenceTable.of(Difference.of(shipped, adapted), 1));
     }
 

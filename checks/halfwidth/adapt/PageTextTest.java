@@ -3,16 +3,10 @@ package halfwidth.adapt;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.Tuple;
-import net.jqwik.api.Tuple.Tuple2;
 import org.junit.jupiter.api.Test;
 
 /** Laws of editing lines, for every kind of line end. */
@@ -36,52 +30,46 @@ class PageTextTest {
         }
     }
 
-    @Provide
-    Arbitrary<Sample> samples() {
-        Arbitrary<String> content =
-                Arbitraries.strings().withChars("ab \t`é°\u2028").ofMaxLength(6);
-        Arbitrary<String> end = Arbitraries.of("\n", "\r\n", "\r");
-        Arbitrary<Tuple2<String, String>> line = Combinators.combine(content, end).as(Tuple::of);
-        return Combinators.combine(
-                        line.list().ofMinSize(1).ofMaxSize(8),
-                        Arbitraries.of(true, false),
-                        Arbitraries.integers().between(0, 100),
-                        Arbitraries.integers().between(0, 100))
-                .as(PageTextTest::sample);
-    }
-
     /** A lone carriage return before an empty line that ends in a line feed would be one end. */
-    private static Sample sample(
-            List<Tuple2<String, String>> drawn, boolean ended, int from, int length) {
+    private static Sample samples(Draw draw) {
         List<String> lines =
-                drawn.stream().map(t -> "x" + t.get1() + t.get2()).collect(Collectors.toList());
+                new ArrayList<>(
+                        draw.list(
+                                1,
+                                8,
+                                () ->
+                                        "x"
+                                                + draw.text("ab \t`é°\u2028", 6)
+                                                + draw.of("\n", "\r\n", "\r")));
         int last = lines.size() - 1;
-        lines.set(last, ended ? lines.get(last) : lines.get(last).stripTrailing());
-        int first = 1 + from % lines.size();
-        return new Sample(lines, first, first + length % (lines.size() - first + 1));
+        lines.set(last, draw.flag() ? lines.get(last) : lines.get(last).stripTrailing());
+        int first = draw.whole(1, lines.size());
+        return new Sample(lines, first, draw.whole(first, lines.size()));
     }
 
-    @Provide
-    Arbitrary<String> typed() {
-        return Arbitraries.strings().withChars("ab \n`é°").ofMaxLength(12);
+    private static String typed(Draw draw) {
+        return draw.text("ab \n`é°", 12);
     }
 
-    @Property
-    void isWrittenAsItWasRead(@ForAll("samples") Sample sample) {
+    @Law
+    void isWrittenAsItWasRead(Draw draw) {
+        Sample sample = samples(draw);
         assertEquals(sample.text(), PageText.of(sample.text()).toString());
         assertEquals(sample.lines().size(), PageText.of(sample.text()).count());
     }
 
-    @Property
-    void replacingLinesByThemselvesChangesNothing(@ForAll("samples") Sample sample) {
+    @Law
+    void replacingLinesByThemselvesChangesNothing(Draw draw) {
+        Sample sample = samples(draw);
         PageText text = PageText.of(sample.text());
         assertEquals(text, text.with(sample.place(), text.at(sample.place())));
         assertEquals(sample.text(), text.with(sample.place(), text.at(sample.place())).toString());
     }
 
-    @Property
-    void whatWasTypedStandsInThePlaceAndTheRestStays(
-            @ForAll("samples") Sample sample, @ForAll("typed") String typed) {
+    @Law
+    void whatWasTypedStandsInThePlaceAndTheRestStays(Draw draw) {
+        Sample sample = samples(draw);
+        String typed = typed(draw);
         PageText edited = PageText.of(sample.text()).with(sample.place(), typed);
         int lines = typed.split("\n", -1).length;
         boolean toTheEnd = sample.last() == sample.lines().size();
@@ -94,9 +82,10 @@ class PageTextTest {
         assertEquals(sample.behind(), text.substring(text.length() - sample.behind().length()));
     }
 
-    @Property
-    void insertedLinesComeOutAgain(
-            @ForAll("samples") Sample sample, @ForAll("typed") String typed) {
+    @Law
+    void insertedLinesComeOutAgain(Draw draw) {
+        Sample sample = samples(draw);
+        String typed = typed(draw);
         PageText text = PageText.of(sample.text());
         PageText edited = text.after(sample.last(), "x" + typed + "x");
         int lines = typed.split("\n", -1).length;

@@ -1,6 +1,7 @@
 package halfwidth.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -11,18 +12,34 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A record made on one Java verifies on this one: on each that is installed beside it. */
+/**
+ * A record made on one Java verifies on this one: on each that is installed beside it, and on the
+ * one named by {@code -Dhalfwidth.otherJava}, which has to be there.
+ */
 class OtherJavaTest {
     @TempDir Path temporary;
 
     private static List<Path> installed() throws IOException {
         Path home = Path.of(System.getProperty("java.home")).toRealPath();
         try (Stream<Path> beside = Files.list(home.getParent())) {
-            return Stream.concat(Stream.of(home), beside.filter(OtherJavaTest::runs))
+            return Stream.of(Stream.of(home), beside.filter(OtherJavaTest::runs), promised(home))
+                    .flatMap(javas -> javas)
                     .map(OtherJavaTest::real)
                     .distinct()
                     .toList();
         }
+    }
+
+    /** Without it, a search that finds no other Java would pass unseen. */
+    private static Stream<Path> promised(Path home) {
+        String named = System.getProperty("halfwidth.otherJava");
+        if (named == null) {
+            return Stream.empty();
+        }
+        Path other = Path.of(named);
+        assertTrue(runs(other), "-Dhalfwidth.otherJava=" + other + ": no Java is there");
+        assertNotEquals(home, real(other), "-Dhalfwidth.otherJava: is the one that runs the tests");
+        return Stream.of(other);
     }
 
     private static boolean runs(Path java) {

@@ -3,6 +3,8 @@ package halfwidth.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,33 +13,29 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Laws of the journal, for blocks of values that are entered, undone, torn and altered at will. */
 class JournalLawsTest {
     private static final Visit VISIT = new Visit("sweep/width", "");
 
-    @Provide
-    Arbitrary<List<List<Change>>> blocks() {
-        Arbitrary<Place> places =
-                Combinators.combine(
-                                Arbitraries.of("azimuth", "near", "mark"),
-                                Arbitraries.integers().between(1, 4))
-                        .as((column, row) -> Place.cell("sweep", row, column));
-        Arbitrary<Change> changes =
-                Combinators.combine(places, Arbitraries.of("", "0", "0.25", "0.5")).as(Change::to);
-        return changes.list()
-                .uniqueElements(Change::place)
-                .ofMinSize(1)
-                .ofMaxSize(5)
-                .list()
-                .ofMinSize(1)
-                .ofMaxSize(6);
+    private static final List<Place> PLACES =
+            Stream.of("azimuth", "near", "mark")
+                    .flatMap(
+                            column ->
+                                    IntStream.rangeClosed(1, 4)
+                                            .mapToObj(row -> Place.cell("sweep", row, column)))
+                    .toList();
+
+    private static List<List<Change>> blocks(Draw draw) {
+        return draw.list(1, 6, () -> block(draw));
+    }
+
+    private static List<Change> block(Draw draw) {
+        return draw.some(1, 5, PLACES).stream()
+                .map(place -> Change.to(place, draw.of("", "0", "0.25", "0.5")))
+                .toList();
     }
 
     private static Path written(List<List<Change>> blocks) throws IOException {
@@ -58,8 +56,9 @@ class JournalLawsTest {
         }
     }
 
-    @Property(tries = 60)
-    void aStateIsTheFoldOfItsLines(@ForAll("blocks") List<List<Change>> blocks) throws IOException {
+    @Law(tries = 60)
+    void aStateIsTheFoldOfItsLines(Draw draw) throws IOException {
+        List<List<Change>> blocks = blocks(draw);
         Path folder = written(blocks);
         Map<Place, String> expected = new java.util.HashMap<>();
         blocks.forEach(block -> block.forEach(c -> expected.put(c.place(), c.typed())));
@@ -72,9 +71,9 @@ class JournalLawsTest {
         delete(folder);
     }
 
-    @Property(tries = 60)
-    void undoingIsAsIfItHadNotBeenEntered(@ForAll("blocks") List<List<Change>> blocks)
-            throws IOException {
+    @Law(tries = 60)
+    void undoingIsAsIfItHadNotBeenEntered(Draw draw) throws IOException {
+        List<List<Change>> blocks = blocks(draw);
         Path folder = Files.createTempDirectory("journal");
         try (Job job = Job.create(folder, Map.of())) {
             List<Object> states = new ArrayList<>(List.of(job.filled(JobPages.WIDTH, "").filled()));
@@ -94,9 +93,9 @@ class JournalLawsTest {
     }
 
     /** A write is torn at a byte, wherever that is: then whole blocks are there, or nothing. */
-    @Property(tries = 12)
-    void aTornJournalHoldsTheBlocksBeforeTheTear(@ForAll("blocks") List<List<Change>> blocks)
-            throws IOException {
+    @Law(tries = 12)
+    void aTornJournalHoldsTheBlocksBeforeTheTear(Draw draw) throws IOException {
+        List<List<Change>> blocks = blocks(draw);
         Path folder = written(blocks);
         byte[] whole = Files.readAllBytes(folder.resolve("journal.csv"));
         List<Line> lines = JournalText.read(whole, List.of()).lines();
@@ -130,9 +129,10 @@ class JournalLawsTest {
         return count;
     }
 
-    @Property(tries = 6)
-    void anyChangedByteIsNoticed(@ForAll("blocks") List<List<Change>> blocks, @ForAll byte mask)
-            throws IOException {
+    @Law(tries = 6)
+    void anyChangedByteIsNoticed(Draw draw) throws IOException {
+        List<List<Change>> blocks = blocks(draw);
+        byte mask = (byte) draw.whole(Byte.MIN_VALUE, Byte.MAX_VALUE);
         Path folder = written(blocks);
         byte[] whole = Files.readAllBytes(folder.resolve("journal.csv"));
         JournalText before = JournalText.read(whole, List.of());

@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
 
 /** However a page is spoilt, it is read or refused by line, never anything else. */
 class MutatedPageTest {
@@ -40,9 +40,9 @@ class MutatedPageTest {
         "    "
     };
 
-    @Property(tries = 3000)
-    void isReadOrRefusedByLine(@ForAll long seed) {
-        String text = mutated(new Random(seed));
+    @Law(tries = 3000)
+    void isReadOrRefusedByLine(Draw draw) {
+        String text = mutated(draw.random());
         try {
             Page page = Samples.parse(text);
             assertFalse(page.title().isBlank());

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -17,9 +19,6 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -50,14 +49,12 @@ class PictureTest {
     }
 
     /** Every dot, in all the ways in which bytes may fall, as the JDK's own reader reads it. */
-    @Property(tries = 50)
-    void pngIsReadBackDotForDot(
-            @ForAll @IntRange(min = 1, max = 90) int width,
-            @ForAll @IntRange(min = 1, max = 60) int height,
-            @ForAll long seed)
-            throws IOException {
+    @Law(tries = 50)
+    void pngIsReadBackDotForDot(Draw draw) throws IOException {
+        int width = draw.whole(1, 90);
+        int height = draw.whole(1, 60);
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        Random random = new Random(seed);
+        Random random = draw.random();
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
                 image.setRGB(x, y, random.nextInt(1 << 24));

@@ -3,21 +3,19 @@ package halfwidth.plot;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import java.math.BigDecimal;
 import java.util.stream.DoubleStream;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 class SpanTest {
 
-    @Property
-    void showsEveryValueBetweenRoundEnds(
-            @ForAll @DoubleRange(min = -1e6, max = 1e6) double a,
-            @ForAll @DoubleRange(min = -1e6, max = 1e6) double b,
-            @ForAll @IntRange(min = 3, max = 12) int steps) {
+    @Law
+    void showsEveryValueBetweenRoundEnds(Draw draw) {
+        double a = draw.between(-1e6, 1e6);
+        double b = draw.between(-1e6, 1e6);
+        int steps = draw.whole(3, 12);
         Span span = Span.around(DoubleStream.of(a, b), steps);
         assertTrue(span.low() <= Math.min(a, b) && span.high() >= Math.max(a, b), span::toString);
         assertRound(span);
@@ -33,10 +31,10 @@ class SpanTest {
         assertEquals(Math.rint(halves), halves, 1e-6, span::toString);
     }
 
-    @Property
-    void wastesLessThanHalfTheRoom(
-            @ForAll @DoubleRange(min = -1000, max = 1000) double least,
-            @ForAll @DoubleRange(min = 0.01, max = 1000) double spread) {
+    @Law
+    void wastesLessThanHalfTheRoom(Draw draw) {
+        double least = draw.between(-1000, 1000);
+        double spread = draw.between(0.01, 1000);
         Span span = Span.around(DoubleStream.of(least, least + spread), 6);
         assertTrue(span.length() < 2 * spread, span::toString);
     }

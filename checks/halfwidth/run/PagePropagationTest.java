@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.uncertainty.Estimate;
 import halfwidth.run.Response.Manner;
 import java.time.Duration;
@@ -14,13 +16,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.ShrinkingMode;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Size;
-import net.jqwik.api.lifecycle.AfterContainer;
-import net.jqwik.api.lifecycle.BeforeContainer;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -31,13 +26,11 @@ class PagePropagationTest {
     private static Bench bench;
 
     @BeforeAll
-    @BeforeContainer
     static void open() {
         bench = new Bench(new Budget(Duration.ofMinutes(5), 512, 200_000));
     }
 
     @AfterAll
-    @AfterContainer
     static void close() {
         bench.close();
     }
@@ -178,11 +171,11 @@ class PagePropagationTest {
         assertEquals(0.0750, found.draws().get("y").standardDeviation(), 0.002);
     }
 
-    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
-    void isExactWhereAPageIsLinear(
-            @ForAll @Size(3) List<@DoubleRange(min = -9, max = 9) Double> factors,
-            @ForAll @Size(3) List<@DoubleRange(min = 0.01, max = 5) Double> uncertainties,
-            @ForAll @Size(3) List<@DoubleRange(min = -100, max = 100) Double> at) {
+    @Law(tries = 20)
+    void isExactWhereAPageIsLinear(Draw draw) {
+        List<Double> factors = draw.list(3, 3, () -> draw.between(-9, 9));
+        List<Double> uncertainties = draw.list(3, 3, () -> draw.between(0.01, 5));
+        List<Double> at = draw.list(3, 3, () -> draw.between(-100, 100));
         List<Input> inputs = new ArrayList<>();
         double squares = 0;
         for (int i = 0; i < 3; i++) {

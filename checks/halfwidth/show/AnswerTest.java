@@ -2,6 +2,8 @@ package halfwidth.show;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.page.Page;
 import halfwidth.page.Part;
 import halfwidth.page.Result;
@@ -17,10 +19,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 class AnswerTest {
@@ -117,12 +115,12 @@ class AnswerTest {
         assertEquals("3.00", answer(result(NONE, NONE), 2.9999).shownValue());
     }
 
-    @Property
-    void neverShowsAValueThatBeliesItsVerdict(
-            @ForAll @DoubleRange(min = -10, max = 10) double limit,
-            @ForAll @IntRange(min = -9, max = 1) int power,
-            @ForAll boolean above,
-            @ForAll boolean computed) {
+    @Law
+    void neverShowsAValueThatBeliesItsVerdict(Draw draw) {
+        double limit = draw.between(-10, 10);
+        int power = draw.whole(-9, 1);
+        boolean above = draw.flag();
+        boolean computed = draw.flag();
         double value = limit + (above ? 1 : -1) * Math.pow(10, power);
         Result result = result(NONE, computed ? "top" : BigDecimal.valueOf(limit).toPlainString());
         Answer answer = answer(result, Map.of("v", real(value), "u", real(0), "top", real(limit)));

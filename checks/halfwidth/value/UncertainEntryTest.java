@@ -5,10 +5,9 @@ import static halfwidth.value.Refusals.NUMBER;
 import static halfwidth.value.Refusals.assertRefused;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import java.util.Optional;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -104,10 +103,10 @@ class UncertainEntryTest {
         assertRefused(new Kind.Count(), "1", "12 ± 1", "whole number");
     }
 
-    @Property
-    void aPrintedPairReadsBackTheSame(
-            @ForAll @DoubleRange(min = -1e6, max = 1e6) double value,
-            @ForAll @DoubleRange(min = 0.01, max = 1e3) double u) {
+    @Law
+    void aPrintedPairReadsBackTheSame(Draw draw) {
+        double value = draw.between(-1e6, 1e6);
+        double u = draw.between(0.01, 1e3);
         String typed = Decimal.print(value) + " mm ± " + Decimal.print(u) + " mm";
         Entry entry = Entry.read(NUMBER, "mm", typed);
         assertEquals(value + 0.0, entry.value());

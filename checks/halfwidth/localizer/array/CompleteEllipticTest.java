@@ -2,18 +2,17 @@ package halfwidth.localizer.array;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import org.hipparchus.special.Gamma;
 import org.hipparchus.special.elliptic.legendre.LegendreEllipticIntegral;
 import org.junit.jupiter.api.Test;
 
 class CompleteEllipticTest {
     /** A general library, by Carlson's duplication: another way altogether. */
-    @Property
-    void bothIntegralsAreThoseOfALibrary(
-            @ForAll @DoubleRange(min = -9, max = -0.01) double exponent) {
+    @Law
+    void bothIntegralsAreThoseOfALibrary(Draw draw) {
+        double exponent = draw.between(-9, -0.01);
         double complement = Math.exp(exponent);
         double m = (1 - complement) * (1 + complement);
         double e = LegendreEllipticIntegral.bigE(m);
@@ -25,9 +24,9 @@ class CompleteEllipticTest {
     }
 
     /** Where m itself rounds to 1: the first terms of NIST DLMF 19.12.1 and 19.12.2. */
-    @Property
-    void towardsEqualCarriersTheyGoAsTheirExpansionsDo(
-            @ForAll @DoubleRange(min = -600, max = -9) double exponent) {
+    @Law
+    void towardsEqualCarriersTheyGoAsTheirExpansionsDo(Draw draw) {
+        double exponent = draw.between(-600, -9);
         double complement = Math.exp(exponent);
         double k = Math.log(4) - exponent;
         double e = 1 + (k - 0.5) / 2 * complement * complement;
@@ -37,8 +36,9 @@ class CompleteEllipticTest {
     }
 
     /** Legendre's relation between the integrals of k and of k′ (NIST DLMF 19.7.1). */
-    @Property
-    void legendresRelationHolds(@ForAll @DoubleRange(min = 0.01, max = 0.99) double k) {
+    @Law
+    void legendresRelationHolds(Draw draw) {
+        double k = draw.between(0.01, 0.99);
         CompleteElliptic one = CompleteElliptic.ofComplement(k);
         CompleteElliptic other = CompleteElliptic.ofComplement(Math.sqrt((1 - k) * (1 + k)));
         assertEquals(

@@ -3,9 +3,8 @@ package halfwidth.localizer.array;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -125,10 +124,10 @@ class DetectorTest {
         assertEquals(weight, 1 - Detector.SQUARE_LAW.weightOfFirst(a, 1), 5e-5);
     }
 
-    @Property
-    void givesWeightsThatMakeOne(
-            @ForAll @DoubleRange(min = 0, max = 10) double a,
-            @ForAll @DoubleRange(min = 0.01, max = 10) double b) {
+    @Law
+    void givesWeightsThatMakeOne(Draw draw) {
+        double a = draw.between(0, 10);
+        double b = draw.between(0.01, 10);
         for (Detector detector : Detector.values()) {
             double first = detector.weightOfFirst(a, b);
             assertEquals(1, first + detector.weightOfFirst(b, a), 1e-12);

@@ -4,11 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BrentSolver;
 import org.hipparchus.complex.Complex;
@@ -27,11 +25,11 @@ class FarFieldTest {
     }
 
     /** |sin(Nψ/2)/sin(ψ/2)|, ψ = k d sin θ: any antenna textbook, e.g. Balanis, ch. 6. */
-    @Property
-    void followsTheClosedFormOfAUniformArray(
-            @ForAll @IntRange(min = 1, max = 24) int elements,
-            @ForAll @DoubleRange(min = 0.3, max = 0.9) double spacing,
-            @ForAll @DoubleRange(min = 0.5, max = 85) double azimuth) {
+    @Law
+    void followsTheClosedFormOfAUniformArray(Draw draw) {
+        int elements = draw.whole(1, 24);
+        double spacing = draw.between(0.3, 0.9);
+        double azimuth = draw.between(0.5, 85);
         double half = Math.PI * spacing * Math.sin(Math.toRadians(azimuth));
         double expected = Math.abs(Math.sin(elements * half) / Math.sin(half));
         // Rounding of N unit phasors; near a grating lobe the closed form itself loses digits.
@@ -106,11 +104,11 @@ class FarFieldTest {
     }
 
     /** CSB pair 2a cos(k x sin θ), SBO pair 2b sin(k x sin θ): DDM = 2 (b/a) tan(k x sin θ). */
-    @Property
-    void makesTheDdmOfAnAntisymmetricPair(
-            @ForAll @DoubleRange(min = -40, max = 40) double azimuth,
-            @ForAll @DoubleRange(min = 0.1, max = 1) double x,
-            @ForAll @DoubleRange(min = 0, max = 0.3) double sideband) {
+    @Law
+    void makesTheDdmOfAnAntisymmetricPair(Draw draw) {
+        double azimuth = draw.between(-40, 40);
+        double x = draw.between(0.1, 1);
+        double sideband = draw.between(0, 0.3);
         double angle = 2 * Math.PI * x / Uniform.WAVELENGTH * Math.sin(Math.toRadians(azimuth));
         CarrierField field = pair(x, 0.7, sideband).farField(azimuth).course();
         assertEquals(1.4 * Math.cos(angle), field.csb().getReal(), 1e-12);

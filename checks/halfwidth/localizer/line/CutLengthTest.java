@@ -4,10 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,8 +25,9 @@ class CutLengthTest {
         assertEquals(shown, CutLength.ofInches(inches).inInches());
     }
 
-    @Property
-    void neverRoundsACutUp(@ForAll @DoubleRange(min = 0, max = 10) double metres) {
+    @Law
+    void neverRoundsACutUp(Draw draw) {
+        double metres = draw.flag() ? draw.between(0, 10) : nearADivision(draw);
         CutLength cut = new CutLength(metres);
 
         assertTrue(cut.inWholeSixteenths().metres() <= metres);
@@ -38,8 +37,14 @@ class CutLengthTest {
         assertTrue(metres - cut.inWholeMillimetres().metres() < 0.001 + 1e-12);
     }
 
-    @Property
-    void keepsWhatIsAWholeDivisionAlready(@ForAll @IntRange(min = 0, max = 6000) int divisions) {
+    private static double nearADivision(Draw draw) {
+        double division = draw.of(0.0254 / 16, 0.001);
+        return draw.whole(1, 6000) * division + draw.between(-1e-9, 1e-9);
+    }
+
+    @Law
+    void keepsWhatIsAWholeDivisionAlready(Draw draw) {
+        int divisions = draw.whole(0, 6000);
         assertEquals(divisions, CutLength.ofInches(divisions / 16.0).sixteenths());
         assertEquals(divisions, new CutLength(divisions / 1000.0).millimetres());
     }

@@ -3,9 +3,8 @@ package halfwidth.localizer.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -77,10 +76,10 @@ class LineTest {
         assertEquals(0.90, line.phaseChangeByTemperature(30, 10e-6, 20), 0.005);
     }
 
-    @Property
-    void comesBackFromElectricalLength(
-            @ForAll @DoubleRange(min = 0.5, max = 1) double factor,
-            @ForAll @DoubleRange(min = -100, max = 100) double length) {
+    @Law
+    void comesBackFromElectricalLength(Draw draw) {
+        double factor = draw.between(0.5, 1);
+        double length = draw.between(-100, 100);
         Line line = new Line(factor, MIDBAND);
 
         assertEquals(length, line.lengthOf(line.electricalLength(length)), 1e-12);

@@ -4,11 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 class PhaseSequenceTest {
@@ -20,10 +18,10 @@ class PhaseSequenceTest {
         assertArrayEquals(new double[] {-170, -185, -200, -200}, joined, 1e-12);
     }
 
-    @Property
-    void findsATrendOfLessThanHalfATurn(
-            @ForAll @DoubleRange(min = -179, max = 179) double step,
-            @ForAll @IntRange(min = 2, max = 40) int readings) {
+    @Law
+    void findsATrendOfLessThanHalfATurn(Draw draw) {
+        double step = draw.between(-179, 179);
+        int readings = draw.whole(2, 40);
         double[] shown = new double[readings];
         for (int i = 0; i < readings; i++) {
             shown[i] = Math.IEEEremainder(20 + i * step, 360);

@@ -5,11 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.Random;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -106,9 +105,9 @@ class PhaseSlopeTest {
         assertTrue(count.possibleTurns().isEmpty());
     }
 
-    @Property
-    void findsAnyLengthWhosePhaseFallsLessThanHalfATurnAStep(
-            @ForAll @DoubleRange(min = 1, max = 300) double length) {
+    @Law
+    void findsAnyLengthWhosePhaseFallsLessThanHalfATurnAStep(Draw draw) {
+        double length = draw.between(1, 300);
         PhaseSlope slope =
                 PhaseSlope.fit(
                         frequencies(),

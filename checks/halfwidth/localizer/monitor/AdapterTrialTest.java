@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.cut.CutRule;
 import halfwidth.localizer.cut.CutVerdict;
 import halfwidth.localizer.cut.NextCut;
@@ -12,10 +15,6 @@ import halfwidth.localizer.uncertainty.Distribution;
 import halfwidth.localizer.uncertainty.Draws;
 import halfwidth.localizer.uncertainty.Estimate;
 import halfwidth.localizer.uncertainty.MonteCarlo;
-import net.jqwik.api.Assume;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 class AdapterTrialTest {
@@ -55,27 +54,27 @@ class AdapterTrialTest {
         assertEquals(0.07138, trial.length(new Estimate(160, 5)).value(), 0.00001);
     }
 
-    @Property
-    void findsTheExcessOfEqualReturns(
-            @ForAll @DoubleRange(min = -85, max = 85) double excess,
-            @ForAll @DoubleRange(min = 2, max = 80) double epsilon,
-            @ForAll @DoubleRange(min = 0.05, max = 0.4) double k,
-            @ForAll boolean in150) {
+    @Law
+    void findsTheExcessOfEqualReturns(Draw draw) {
+        double excess = draw.between(-85, 85);
+        double epsilon = draw.between(2, 80);
+        double k = draw.between(0.05, 0.4);
+        boolean in150 = draw.flag();
         Adapter adapter = adapter(in150 ? ArraySide.ON_150 : ArraySide.ON_90, epsilon);
         // Beyond this sum the other root is the pair's, as the class says.
         double with = excess + adapter.excess();
-        Assume.that(Math.abs(excess) + Math.abs(with) < 175);
-        Assume.that(Math.abs(Phasors.reading(k, 1, with, 0)) < 1);
+        assumeTrue(Math.abs(excess) + Math.abs(with) < 175);
+        assumeTrue(Math.abs(Phasors.reading(k, 1, with, 0)) < 1);
         AdapterTrial trial = measured(PairModel.ofEqualReturns(k), excess, adapter, FINE);
         assertEquals(excess, trial.excess().value(), 1e-6);
         assertEquals(k, trial.sensitivity().value(), 1e-8);
         assertTrue(trial.movedAsExpected());
     }
 
-    @Property
-    void mirrorsWithTheSides(
-            @ForAll @DoubleRange(min = -40, max = 40) double excess,
-            @ForAll @DoubleRange(min = 5, max = 40) double epsilon) {
+    @Law
+    void mirrorsWithTheSides(Draw draw) {
+        double excess = draw.between(-40, 40);
+        double epsilon = draw.between(5, 40);
         PairModel pair = PairModel.ofEqualReturns(0.4);
         AdapterTrial one = measured(pair, excess, adapter(ArraySide.ON_150, epsilon), FINE);
         AdapterTrial mirrored = measured(pair, -excess, adapter(ArraySide.ON_90, epsilon), FINE);
@@ -85,10 +84,10 @@ class AdapterTrialTest {
                 one.excess().standardUncertainty(), mirrored.excess().standardUncertainty(), 1e-9);
     }
 
-    @Property
-    void agreesWithTheSmallAngleRuleWhateverTheAmplitudes(
-            @ForAll @DoubleRange(min = 0.5, max = 2) double a,
-            @ForAll @DoubleRange(min = -2, max = 2) double excess) {
+    @Law
+    void agreesWithTheSmallAngleRuleWhateverTheAmplitudes(Draw draw) {
+        double a = draw.between(0.5, 2);
+        double excess = draw.between(-2, 2);
         AdapterTrial trial =
                 measured(new PairModel(0.4, a), excess, adapter(ArraySide.ON_150, 2), FINE);
         // What is left out is of the third order in angles of at most 4 deg = 0.07.

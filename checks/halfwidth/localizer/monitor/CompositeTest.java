@@ -4,14 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.monitor.PairReturn.Currents;
 import halfwidth.localizer.monitor.PairReturn.Phases;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.List;
 import java.util.Random;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.hipparchus.complex.Complex;
 import org.hipparchus.stat.descriptive.DescriptiveStatistics;
 import org.junit.jupiter.api.Test;
@@ -44,12 +43,12 @@ class CompositeTest {
         return 2 * sbo.divide(carrier).getReal();
     }
 
-    @Property
-    void sumsEveryElementsReturn(
-            @ForAll @DoubleRange(min = -30, max = 30) double excess1,
-            @ForAll @DoubleRange(min = -30, max = 30) double excess2,
-            @ForAll @DoubleRange(min = -30, max = 30) double common,
-            @ForAll @DoubleRange(min = 0.7, max = 1.4) double a) {
+    @Law
+    void sumsEveryElementsReturn(Draw draw) {
+        double excess1 = draw.between(-30, 30);
+        double excess2 = draw.between(-30, 30);
+        double common = draw.between(-30, 30);
+        double a = draw.between(0.7, 1.4);
         double[][] phases = {{excess1, common, a}, {excess2, 0, 1}, {3, -2, 1 / a}};
         double[] weights = {1, 0.5, -0.1};
         double[] carriers = {1, 0.8, 0.3};

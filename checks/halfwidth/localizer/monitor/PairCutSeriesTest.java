@@ -3,7 +3,10 @@ package halfwidth.localizer.monitor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.Range;
 import halfwidth.localizer.cut.CutRule;
 import halfwidth.localizer.cut.CutVerdict;
@@ -13,10 +16,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
-import net.jqwik.api.Assume;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.hipparchus.stat.descriptive.DescriptiveStatistics;
 import org.junit.jupiter.api.Test;
 
@@ -130,16 +129,16 @@ class PairCutSeriesTest {
     }
 
     /** Hidden sensitivity, amplitude ratio, excess and line; readings in steps of 0.001. */
-    @Property(tries = 200)
-    void convergesInFewCutsWithoutOvershoot(
-            @ForAll @DoubleRange(min = 0.3, max = 0.6) double k,
-            @ForAll @DoubleRange(min = 0.85, max = 1.15) double a,
-            @ForAll @DoubleRange(min = -50, max = 50) double excess,
-            @ForAll @DoubleRange(min = 140, max = 172) double beta) {
+    @Law(tries = 200)
+    void convergesInFewCutsWithoutOvershoot(Draw draw) {
+        double k = draw.between(0.3, 0.6);
+        double a = draw.between(0.85, 1.15);
+        double excess = draw.between(-50, 50);
+        double beta = draw.between(140, 172);
         double step = 0.001;
         Hidden pair = new Hidden(k, a, excess, beta);
         AdapterTrial trial = pair.trial(step);
-        Assume.that(Math.abs(excess) > 3);
+        assumeTrue(Math.abs(excess) > 3);
         List<PairCutRow> rows = new ArrayList<>();
         double on150 = 0;
         double on90 = 0;

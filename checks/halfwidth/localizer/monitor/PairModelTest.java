@@ -3,38 +3,37 @@ package halfwidth.localizer.monitor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import net.jqwik.api.Assume;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import org.hipparchus.complex.Complex;
 import org.junit.jupiter.api.Test;
 
 class PairModelTest {
 
-    @Property
-    void addsUpAsTwoPhasors(
-            @ForAll @DoubleRange(min = -2, max = 2) double k,
-            @ForAll @DoubleRange(min = 0.2, max = 3) double a,
-            @ForAll @DoubleRange(min = -150, max = 150) double excess) {
-        Assume.that(k != 0);
+    @Law
+    void addsUpAsTwoPhasors(Draw draw) {
+        double k = draw.between(-2, 2);
+        double a = draw.between(0.2, 3);
+        double excess = draw.between(-150, 150);
+        assumeTrue(k != 0);
         PairModel pair = new PairModel(k, a);
         // Only the difference of the two delays counts.
         assertEquals(Phasors.reading(k, a, excess + 37, 37), pair.readingAt(excess), 1e-10);
         assertEquals(-pair.readingAt(excess), pair.readingAt(-excess), 1e-12);
     }
 
-    @Property
-    void readsNothingInPhaseWhateverTheAmplitudes(
-            @ForAll @DoubleRange(min = 0.01, max = 50) double a) {
+    @Law
+    void readsNothingInPhaseWhateverTheAmplitudes(Draw draw) {
+        double a = draw.between(0.01, 50);
         assertEquals(0, new PairModel(0.4, a).readingAt(0));
     }
 
-    @Property
-    void readsNothingAtItsNullWithSidebandsOutOfPhase(
-            @ForAll @DoubleRange(min = 0.7, max = 1.4) double a,
-            @ForAll @DoubleRange(min = -60, max = 60) double lead) {
+    @Law
+    void readsNothingAtItsNullWithSidebandsOutOfPhase(Draw draw) {
+        double a = draw.between(0.7, 1.4);
+        double lead = draw.between(-60, 60);
         double excess = new PairModel(0.4, a).excessAtNull(lead);
         assertEquals(0, Phasors.readingWithLead(lead, 0.4, a, excess, 0), 1e-12);
         assertEquals(0, PairModel.ofEqualReturns(0.4).excessAtNull(lead));

@@ -4,14 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.cut.CutRule;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 
 class ReturnLinesTest {
@@ -77,10 +75,10 @@ class ReturnLinesTest {
     }
 
     /** Lines of hidden lengths within half a turn, each phase taken modulo a turn. */
-    @Property
-    void findsHiddenLengthsWithinHalfATurn(
-            @ForAll @Size(min = 2, max = 8) List<@DoubleRange(min = 0, max = 175) Double> hidden,
-            @ForAll @DoubleRange(min = 0, max = 360) double reference) {
+    @Law
+    void findsHiddenLengthsWithinHalfATurn(Draw draw) {
+        List<Double> hidden = draw.list(2, 8, () -> draw.between(0, 175));
+        double reference = draw.between(0, 360);
         List<ReturnLine> lines = new ArrayList<>();
         for (int i = 0; i < hidden.size(); i++) {
             lines.add(line("" + i, (hidden.get(i) + reference) % 360));
@@ -97,10 +95,10 @@ class ReturnLinesTest {
     }
 
     /** Lines metres apart, told by a tape that is up to 0.3 m off. */
-    @Property
-    void tellsWholeTurnsByTape(
-            @ForAll @Size(min = 2, max = 6) List<@DoubleRange(min = 60, max = 75) Double> lengths,
-            @ForAll @DoubleRange(min = -0.3, max = 0.3) double slip) {
+    @Law
+    void tellsWholeTurnsByTape(Draw draw) {
+        List<Double> lengths = draw.list(2, 6, () -> draw.between(60, 75));
+        double slip = draw.between(-0.3, 0.3);
         List<ReturnLine> lines = new ArrayList<>();
         for (int i = 0; i < lengths.size(); i++) {
             double tape = lengths.get(i) + (i % 2 == 0 ? slip : -slip);

@@ -5,12 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.receiver.ReceiverCheck.Finding;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.Random;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 class ReceiverCheckTest {
@@ -26,10 +25,10 @@ class ReceiverCheckTest {
         return readings;
     }
 
-    @Property
-    void findsTheErrorsThatWerePutIn(
-            @ForAll @DoubleRange(min = -0.01, max = 0.01) double zero,
-            @ForAll @DoubleRange(min = -0.1, max = 0.1) double gain) {
+    @Law
+    void findsTheErrorsThatWerePutIn(Draw draw) {
+        double zero = draw.between(-0.01, 0.01);
+        double gain = draw.between(-0.1, 0.1);
         ReceiverCheck check = ReceiverCheck.of(SETTINGS, shown(zero, gain, 1e-12), 0.001);
 
         assertEquals(zero, check.zeroError().value(), 1e-10);

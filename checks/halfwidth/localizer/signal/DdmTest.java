@@ -2,9 +2,8 @@ package halfwidth.localizer.signal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import org.junit.jupiter.api.Test;
 
 class DdmTest {
@@ -33,8 +32,9 @@ class DdmTest {
         assertEquals(0.6 * 150, Ddm.toMicroamps(depths.ddm()), 1e-9);
     }
 
-    @Property
-    void comesBackFromMicroamps(@ForAll @DoubleRange(min = -1, max = 1) double ddm) {
+    @Law
+    void comesBackFromMicroamps(Draw draw) {
+        double ddm = draw.between(-1, 1);
         assertEquals(ddm, Ddm.fromMicroamps(Ddm.toMicroamps(ddm)), 1e-15);
     }
 }

@@ -3,9 +3,8 @@ package halfwidth.localizer.signal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,9 +18,9 @@ class DecibelTest {
         assertEquals(6.0206, Decibel.ofAmplitudeRatio(2), 5e-5);
     }
 
-    @Property
-    void countsOneLevelTheSameByPowerAndByAmplitude(
-            @ForAll @DoubleRange(min = -100, max = 100) double level) {
+    @Law
+    void countsOneLevelTheSameByPowerAndByAmplitude(Draw draw) {
+        double level = draw.between(-100, 100);
         double amplitude = Decibel.toAmplitudeRatio(level);
 
         assertEquals(level, Decibel.ofAmplitudeRatio(amplitude), 1e-10);

@@ -3,9 +3,8 @@ package halfwidth.localizer.signal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import org.junit.jupiter.api.Test;
 
 class DepthsTest {
@@ -17,10 +16,10 @@ class DepthsTest {
         assertEquals(0.40, Depths.ofPercent(12.25, 27.75).sdm(), 1e-12);
     }
 
-    @Property
-    void comesBackFromDifferenceAndSum(
-            @ForAll @DoubleRange(min = 0, max = 1) double m90,
-            @ForAll @DoubleRange(min = 0, max = 1) double m150) {
+    @Law
+    void comesBackFromDifferenceAndSum(Draw draw) {
+        double m90 = draw.between(0, 1);
+        double m150 = draw.between(0, 1);
         Depths depths = new Depths(m90, m150);
         Depths back = Depths.ofDifferenceAndSum(depths.ddm(), depths.sdm());
 

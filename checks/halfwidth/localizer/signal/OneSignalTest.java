@@ -3,9 +3,8 @@ package halfwidth.localizer.signal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import org.hipparchus.complex.Complex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,10 +64,10 @@ class OneSignalTest {
         assertEquals(0.40, new OneSignal(0.06, 25).depths(0.2).sdm(), 1e-15);
     }
 
-    @Property
-    void comesBackFromQuadratureReadings(
-            @ForAll @DoubleRange(min = 0.01, max = 1) double ratio,
-            @ForAll @DoubleRange(min = -179, max = 179) double phase) {
+    @Law
+    void comesBackFromQuadratureReadings(Draw draw) {
+        double ratio = draw.between(0.01, 1);
+        double phase = draw.between(-179, 179);
         OneSignal signal = new OneSignal(ratio, phase);
         OneSignal found = OneSignal.ofQuadratureReadings(signal.ddm(), signal.quadratureDdm());
 
@@ -76,9 +75,9 @@ class OneSignalTest {
         assertEquals(phase, found.phase(), 1e-9);
     }
 
-    @Property
-    void readsInQuadratureWhatNinetyDegreesMoreDelayGives(
-            @ForAll @DoubleRange(min = -180, max = 180) double phase) {
+    @Law
+    void readsInQuadratureWhatNinetyDegreesMoreDelayGives(Draw draw) {
+        double phase = draw.between(-180, 180);
         assertEquals(
                 new OneSignal(0.07, phase - 90).ddm(),
                 new OneSignal(0.07, phase).quadratureDdm(),

@@ -3,9 +3,8 @@ package halfwidth.localizer.signal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,8 +43,9 @@ class ToneReadingTest {
         assertThrows(IllegalArgumentException.class, () -> ToneReading.of(Double.NaN));
     }
 
-    @Property
-    void understandsWhatItSays(@ForAll @IntRange(min = -1000, max = 1000) int thousandths) {
+    @Law
+    void understandsWhatItSays(Draw draw) {
+        int thousandths = draw.whole(-1000, 1000);
         ToneReading reading = ToneReading.of(thousandths / 1000.0);
         String spoken = thousandths == 0 ? "0 in the 150" : reading.spoken();
 

@@ -4,10 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.site.ArraySite.Position;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 class ArraySiteTest {
@@ -56,11 +55,11 @@ class ArraySiteTest {
         assertEquals(-120 / 111_319.5, mark.longitude(), 1e-9);
     }
 
-    @Property
-    void comesBackFromThePosition(
-            @ForAll @DoubleRange(min = -80, max = 80) double latitude,
-            @ForAll @DoubleRange(min = 0, max = 360) double bearing,
-            @ForAll @DoubleRange(min = -60, max = 60) double azimuth) {
+    @Law
+    void comesBackFromThePosition(Draw draw) {
+        double latitude = draw.between(-80, 80);
+        double bearing = draw.between(0, 360);
+        double azimuth = draw.between(-60, 60);
         ArraySite site = new ArraySite(new Position(latitude, 179.999), bearing);
         Mark mark = Mark.onPerpendicular(800, azimuth);
 

@@ -5,10 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.limits.Limits;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -100,10 +99,10 @@ class CourseWidthTest {
         assertEquals(3, nominal.alignmentLimit("III", LIMITS).metres(), 1e-12);
     }
 
-    @Property
-    void readsHalfWidthAtTheHalfWidthPoint(
-            @ForAll @DoubleRange(min = 2, max = 6) double width,
-            @ForAll @DoubleRange(min = 1000, max = 6000) double distance) {
+    @Law
+    void readsHalfWidthAtTheHalfWidthPoint(Draw draw) {
+        double width = draw.between(2, 6);
+        double distance = draw.between(1000, 6000);
         CourseWidth course = CourseWidth.of(width, distance);
 
         Displacement edge = course.ofDdm(0.155);

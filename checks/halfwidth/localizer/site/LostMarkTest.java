@@ -3,13 +3,12 @@ package halfwidth.localizer.site;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.Random;
-import net.jqwik.api.Assume;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 class LostMarkTest {
@@ -39,15 +38,15 @@ class LostMarkTest {
         assertEquals(0.01, lost.first().ellipse().semiMinor(), 1e-12);
     }
 
-    @Property
-    void findsTheMarkThatWasTaped(
-            @ForAll @DoubleRange(min = 200, max = 400) double along,
-            @ForAll @DoubleRange(min = -200, max = 200) double offset) {
+    @Law
+    void findsTheMarkThatWasTaped(Draw draw) {
+        double along = draw.between(200, 400);
+        double offset = draw.between(-200, 200);
         Mark lost = new Mark(along, offset);
         Mark one = new Mark(300, 30);
         Mark other = new Mark(320, -90);
         // Not on the line through the two, where the tapes only touch.
-        Assume.that(Math.abs((along - 300) * -120 - (offset - 30) * 20) > 100);
+        assumeTrue(Math.abs((along - 300) * -120 - (offset - 30) * 20) > 100);
 
         LostMark found = find(lost, one, other, 0.01);
 

@@ -5,9 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,10 +23,10 @@ class MarkTest {
         assertEquals(245.75, Mark.atAzimuth(300, 35).along(), 0.01);
     }
 
-    @Property
-    void hasTheAzimuthItWasSetOutAt(
-            @ForAll @DoubleRange(min = -79, max = 79) double azimuth,
-            @ForAll @DoubleRange(min = 10, max = 5000) double distance) {
+    @Law
+    void hasTheAzimuthItWasSetOutAt(Draw draw) {
+        double azimuth = draw.between(-79, 79);
+        double distance = draw.between(10, 5000);
         assertEquals(azimuth, Mark.onPerpendicular(distance, azimuth).azimuth(), 1e-10);
         assertEquals(azimuth, Mark.atAzimuth(distance, azimuth).azimuth(), 1e-10);
         assertEquals(distance, Mark.atAzimuth(distance, azimuth).distance(), 1e-9);

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.array.ArrayFile;
 import halfwidth.localizer.array.ArrayModel;
 import halfwidth.localizer.array.FeedPath;
@@ -16,9 +18,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.LongStream;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.hipparchus.complex.Complex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,12 +50,12 @@ class SimulatedStationTest {
         return sum;
     }
 
-    @Property(tries = 50)
-    void readsCourseAndClearanceAsTheirComplexSums(
-            @ForAll @DoubleRange(min = -30, max = 30) double azimuth,
-            @ForAll @DoubleRange(min = -90, max = 90) double offset,
-            @ForAll @DoubleRange(min = 0, max = 1) double cut,
-            @ForAll Transmitter transmitter) {
+    @Law(tries = 50)
+    void readsCourseAndClearanceAsTheirComplexSums(Draw draw) {
+        double azimuth = draw.between(-30, 30);
+        double offset = draw.between(-90, 90);
+        double cut = draw.between(0, 1);
+        Transmitter transmitter = draw.of(Transmitter.values());
         for (Channel channel : Channel.values()) {
             SimulatedStation station = exact(11);
             Place place = new Place(azimuth + 0.123, 250);

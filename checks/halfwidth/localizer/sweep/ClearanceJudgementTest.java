@@ -5,12 +5,11 @@ import static halfwidth.localizer.sweep.SweepExamples.sweep;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.limits.Limits;
 import halfwidth.localizer.signal.Tone;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 /** ICAO Annex 10 Vol I, 3.1.3.7.3: 0.180 once reached to 10°, then 0.155 to 35°. */
@@ -184,8 +183,9 @@ class ClearanceJudgementTest {
                 Verdict.NOT_MET, ClearanceJudgement.of(with(7, 0.1805), faa, 0, SLOPE).verdict());
     }
 
-    @Property
-    void mirrorsWithTheSweep(@ForAll @DoubleRange(min = -0.3, max = 0.3) double ddm) {
+    @Law
+    void mirrorsWithTheSweep(Draw draw) {
+        double ddm = draw.between(-0.3, 0.3);
         ClearanceJudgement judgement = judge(with(6, ddm));
         ClearanceJudgement mirrored = judge(with(6, ddm).mirrored());
 
@@ -197,9 +197,9 @@ class ClearanceJudgementTest {
         }
     }
 
-    @Property
-    void keepsItsNumbersWhenMissingReadingsAreAdded(
-            @ForAll @DoubleRange(min = -34.98, max = 34.98) double azimuth) {
+    @Law
+    void keepsItsNumbersWhenMissingReadingsAreAdded(Draw draw) {
+        double azimuth = draw.hundredths(-34.98, 34.98);
         Sweep sweep = with(-7, -0.179);
         ClearanceJudgement judgement = judge(sweep);
         ClearanceJudgement gappy = judge(SweepExamples.withMissing(sweep, azimuth + 0.001));

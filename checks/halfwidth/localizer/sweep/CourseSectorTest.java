@@ -7,19 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.signal.Tone;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.hipparchus.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 
 class CourseSectorTest {
 
-    @Property
-    void findsAStraightCourse(
-            @ForAll @DoubleRange(min = 1.5, max = 3) double halfWidth,
-            @ForAll @DoubleRange(min = -0.2, max = 0.2) double centre) {
+    @Law
+    void findsAStraightCourse(Draw draw) {
+        double halfWidth = draw.between(1.5, 3);
+        double centre = draw.between(-0.2, 0.2);
         CourseSector found =
                 CourseSector.of(sweep(azimuth -> course(azimuth, halfWidth, centre)), halfWidth);
 
@@ -90,9 +89,9 @@ class CourseSectorTest {
         assertEquals(straight.readings(), straightMirrored.readings());
     }
 
-    @Property
-    void isNotChangedByMissingReadings(
-            @ForAll @DoubleRange(min = -34.99, max = 34.99) double azimuth) {
+    @Law
+    void isNotChangedByMissingReadings(Draw draw) {
+        double azimuth = draw.hundredths(-34.99, 34.99);
         Sweep sweep = sweep(SweepExamples::rippled);
         double place = azimuth + 0.001;
         Sweep gappy = SweepExamples.withMissing(sweep, place);

@@ -5,11 +5,10 @@ import static halfwidth.localizer.sweep.SweepExamples.sweep;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 class SweepComparisonTest {
@@ -35,10 +34,10 @@ class SweepComparisonTest {
         assertEquals(4 / Math.sqrt(2), SweepComparison.significance(found.worst(), 0.001), 1e-9);
     }
 
-    @Property
-    void findsTheShiftAndTheWidthChangeThatWerePutIn(
-            @ForAll @DoubleRange(min = -0.2, max = 0.2) double shift,
-            @ForAll @DoubleRange(min = 0.9, max = 1.2) double wider) {
+    @Law
+    void findsTheShiftAndTheWidthChangeThatWerePutIn(Draw draw) {
+        double shift = draw.between(-0.2, 0.2);
+        double wider = draw.between(0.9, 1.2);
         CourseSector before = CourseSector.of(sweep(a -> course(a, 2, 0.05)), 2);
         CourseSector after = CourseSector.of(sweep(a -> course(a, 2 * wider, 0.05 + shift)), 2);
 
@@ -60,9 +59,9 @@ class SweepComparisonTest {
         assertEquals(2, SweepComparison.significance(difference), 1e-15);
     }
 
-    @Property
-    void runsTheOtherWayWhenTheSweepsAreExchanged(
-            @ForAll @DoubleRange(min = -0.05, max = 0.05) double bump) {
+    @Law
+    void runsTheOtherWayWhenTheSweepsAreExchanged(Draw draw) {
+        double bump = draw.between(-0.05, 0.05);
         Sweep one = sweep(SweepExamples::rippled);
         Sweep other = sweep(a -> SweepExamples.rippled(a) + (a == 3 ? bump : 0));
 

@@ -4,10 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.uncertainty.Estimate;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.hipparchus.complex.Complex;
 import org.junit.jupiter.api.Test;
 
@@ -23,12 +22,12 @@ class CoarsePhasingTest {
         return new Complex(0, Math.toRadians(error - piece)).exp().multiply(deflection).getReal();
     }
 
-    @Property
-    void findsAnyPhaseErrorAndDeflectionOfThePhasor(
-            @ForAll @DoubleRange(min = -180, max = 180) double error,
-            @ForAll @DoubleRange(min = 45, max = 135) double piece,
-            @ForAll @DoubleRange(min = 0.02, max = 0.4) double deflection,
-            @ForAll @DoubleRange(min = -0.01, max = 0.01) double centring) {
+    @Law
+    void findsAnyPhaseErrorAndDeflectionOfThePhasor(Draw draw) {
+        double error = draw.between(-180, 180);
+        double piece = draw.between(45, 135);
+        double deflection = draw.between(0.02, 0.4);
+        double centring = draw.between(-0.01, 0.01);
         var phasing =
                 new CoarsePhasing(
                         both(along(deflection, error, 0), centring),

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.cut.CutRule;
 import halfwidth.localizer.cut.CutVerdict;
 import halfwidth.localizer.cut.NextCut;
@@ -13,9 +15,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.hipparchus.stat.descriptive.DescriptiveStatistics;
 import org.junit.jupiter.api.Test;
 
@@ -166,11 +165,11 @@ class FeedCutSeriesTest {
     /**
      * A line of unknown phase constant, offsets read to 0.1 deg: the trim ends, no cut too long.
      */
-    @Property(tries = 300)
-    void convergesInFewCutsWithoutOvershoot(
-            @ForAll @DoubleRange(min = 132, max = 182) double hiddenBeta,
-            @ForAll @DoubleRange(min = -60, max = 60) double hidden1,
-            @ForAll @DoubleRange(min = -12, max = 12) double difference) {
+    @Law(tries = 300)
+    void convergesInFewCutsWithoutOvershoot(Draw draw) {
+        double hiddenBeta = draw.between(132, 182);
+        double hidden1 = draw.between(-60, 60);
+        double difference = draw.between(-12, 12);
         double hidden2 = hidden1 + difference;
         double start = (hidden1 + hidden2) / 2;
         List<CutRow> rows = new ArrayList<>();

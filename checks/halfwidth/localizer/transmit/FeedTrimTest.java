@@ -4,15 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.cut.CutRule;
 import halfwidth.localizer.cut.CutVerdict;
 import halfwidth.localizer.cut.NextCut;
 import halfwidth.localizer.line.Line;
 import halfwidth.localizer.uncertainty.Estimate;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 class FeedTrimTest {
@@ -85,10 +84,10 @@ class FeedTrimTest {
     }
 
     /** The feeds as two waves that arrive together: the offset makes up for the longer path. */
-    @Property
-    void whatIsCutBringsTheTwoWavesTogether(
-            @ForAll @DoubleRange(min = 0, max = 0.45) double sboExcess,
-            @ForAll @DoubleRange(min = 0, max = 0.45) double csbExcess) {
+    @Law
+    void whatIsCutBringsTheTwoWavesTogether(Draw draw) {
+        double sboExcess = draw.between(0, 0.45);
+        double csbExcess = draw.between(0, 0.45);
         double beta = 155.4;
         double needed = beta * (sboExcess - csbExcess);
         FeedTrim trim = FeedTrim.fromOffsets(1e-9, needed);

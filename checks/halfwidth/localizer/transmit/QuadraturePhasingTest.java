@@ -3,15 +3,14 @@ package halfwidth.localizer.transmit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import halfwidth.localizer.uncertainty.Distribution;
 import halfwidth.localizer.uncertainty.Draws;
 import halfwidth.localizer.uncertainty.Estimate;
 import halfwidth.localizer.uncertainty.MonteCarlo;
-import net.jqwik.api.Assume;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.hipparchus.complex.Complex;
 import org.junit.jupiter.api.Test;
 
@@ -46,12 +45,12 @@ class QuadraturePhasingTest {
     }
 
     /** Two sides of opposite sideband sign, as phasors with any piece: the lead comes back. */
-    @Property
-    void findsTheLeadThatTwoPhasorsHave(
-            @ForAll @DoubleRange(min = -50, max = 50) double lead,
-            @ForAll @DoubleRange(min = 60, max = 120) double piece,
-            @ForAll @DoubleRange(min = -0.02, max = 0.02) double centring) {
-        Assume.that(Math.abs(lead - (piece - 90)) < 85);
+    @Law
+    void findsTheLeadThatTwoPhasorsHave(Draw draw) {
+        double lead = draw.between(-50, 50);
+        double piece = draw.between(60, 120);
+        double centring = draw.between(-0.02, 0.02);
+        assumeTrue(Math.abs(lead - (piece - 90)) < 85);
         BothSides readings =
                 new BothSides(
                         reading(0.155, lead, piece, centring),

@@ -3,10 +3,9 @@ package halfwidth.localizer.uncertainty;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import java.util.Arrays;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.hipparchus.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 
@@ -114,11 +113,11 @@ class LineFitTest {
         return value * value;
     }
 
-    @Property
-    void agreesWithAnotherImplementation(
-            @ForAll @DoubleRange(min = -1e3, max = 1e3) double a,
-            @ForAll @DoubleRange(min = -1e3, max = 1e3) double b,
-            @ForAll @DoubleRange(min = -1e3, max = 1e3) double c) {
+    @Law
+    void agreesWithAnotherImplementation(Draw draw) {
+        double a = draw.between(-1e3, 1e3);
+        double b = draw.between(-1e3, 1e3);
+        double c = draw.between(-1e3, 1e3);
         double[] x = {1, 2, 4, 7};
         double[] y = {a, b, c, a - b};
         SimpleRegression other = new SimpleRegression();
@@ -134,8 +133,9 @@ class LineFitTest {
         assertEquals(other.getSlopeStdErr(), fit.slope().standardUncertainty(), 1e3 * scale);
     }
 
-    @Property
-    void isLeastUncertainAtTheMeanOfX(@ForAll @DoubleRange(min = -100, max = 100) double place) {
+    @Law
+    void isLeastUncertainAtTheMeanOfX(Draw draw) {
+        double place = draw.between(-100, 100);
         LineFit fit = LineFit.of(new double[] {1, 2, 4, 5}, new double[] {1, 3, 2, 5});
 
         double atMean = fit.at(3).standardUncertainty();

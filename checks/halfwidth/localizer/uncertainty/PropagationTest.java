@@ -4,11 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.laws.Draw;
+import halfwidth.laws.Law;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 /** JCGM 100:2008, annex H.1 and H.2, and the laws of first-order propagation. */
@@ -207,11 +206,11 @@ class PropagationTest {
         assertEquals(Math.cos(0.6), sine.largest().sensitivity(), 1e-9);
     }
 
-    @Property
-    void propagatesASumOfIndependentInputsAsTheRootOfSquares(
-            @ForAll @DoubleRange(min = -1e6, max = 1e6) double first,
-            @ForAll @DoubleRange(min = 0.01, max = 1000) double firstUncertainty,
-            @ForAll @DoubleRange(min = 0.01, max = 1000) double secondUncertainty) {
+    @Law
+    void propagatesASumOfIndependentInputsAsTheRootOfSquares(Draw draw) {
+        double first = draw.between(-1e6, 1e6);
+        double firstUncertainty = draw.between(0.01, 1000);
+        double secondUncertainty = draw.between(0.01, 1000);
         Estimate sum =
                 Propagation.of(
                                 x -> x[0] + x[1],
@@ -224,9 +223,9 @@ class PropagationTest {
         assertEquals(expected, sum.standardUncertainty(), 1e-6 * expected);
     }
 
-    @Property
-    void cancelsWhatIsCommonToBothSidesOfADifference(
-            @ForAll @DoubleRange(min = 0.01, max = 1000) double uncertainty) {
+    @Law
+    void cancelsWhatIsCommonToBothSidesOfADifference(Draw draw) {
+        double uncertainty = draw.between(0.01, 1000);
         Quantity left = Quantity.of("left", new Estimate(10, uncertainty));
         Quantity right = Quantity.of("right", new Estimate(4, uncertainty));
         Correlations same = Correlations.none(2).with(0, 1, 1);
