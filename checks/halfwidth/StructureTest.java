@@ -37,6 +37,8 @@ class StructureTest {
                     .definedBy("halfwidth.proof..")
                     .layer("formula")
                     .definedBy("halfwidth.formula..")
+                    .layer("source")
+                    .definedBy("halfwidth.source..")
                     .layer("page")
                     .definedBy("halfwidth.page..")
                     .layer("run")
@@ -91,6 +93,8 @@ class StructureTest {
                     .mayOnlyBeAccessedByLayers("engine")
                     .whereLayer("formula")
                     .mayOnlyBeAccessedByLayers("run", "engine", "show")
+                    .whereLayer("source")
+                    .mayOnlyBeAccessedByLayers("formula", "proof", "engine", "method")
                     .whereLayer("page")
                     .mayOnlyBeAccessedByLayers(
                             "run", "show", "job", "record", "adapt", "method", "search", "web",

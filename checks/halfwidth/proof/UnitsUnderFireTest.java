@@ -12,6 +12,7 @@ import halfwidth.localizer.uncertainty.Estimate;
 import halfwidth.localizer.uncertainty.LineFit;
 import halfwidth.localizer.uncertainty.Propagation;
 import halfwidth.localizer.uncertainty.Quantity;
+import halfwidth.source.JavaText;
 import java.io.IOException;
 import java.lang.reflect.Executable;
 import java.util.ArrayList;
@@ -220,7 +221,7 @@ class UnitsUnderFireTest {
         String text = new PageSource(IMPORTS, PAGE).text();
         List<String> problems = new ArrayList<>();
         JavacTask task =
-                Attribution.task(
+                JavaText.lookUp(
                         PageSource.CLASS + ".java",
                         text,
                         problem -> {

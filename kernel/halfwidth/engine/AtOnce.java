@@ -1,6 +1,7 @@
 package halfwidth.engine;
 
 import halfwidth.run.Prelude;
+import halfwidth.source.Form;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -60,7 +61,7 @@ final class AtOnce {
             Map<String, String> inputs,
             List<List<String>> noting) {
         List<Optional<Form>> found = Form.of(statements.stream().map(Statement::text).toList());
-        if (found.isEmpty() || found.stream().anyMatch(Optional::isEmpty)) {
+        if (found.isEmpty() || !found.stream().allMatch(AtOnce::plain)) {
             return Optional.empty();
         }
         AtOnce page =
@@ -71,6 +72,10 @@ final class AtOnce {
                         noting,
                         found.stream().map(Optional::get).toList());
         return page.inOrder(inputs.keySet()) ? page.compiled() : Optional.empty();
+    }
+
+    private static boolean plain(Optional<Form> form) {
+        return form.isPresent() && form.get().plain();
     }
 
     /**
@@ -146,7 +151,7 @@ final class AtOnce {
                 texts.add(text(j, notes[j]));
             }
             List<Optional<Form>> asNoted = Form.of(texts);
-            if (asNoted.stream().anyMatch(Optional::isEmpty)) {
+            if (!asNoted.stream().allMatch(AtOnce::plain)) {
                 return Optional.empty();
             }
             StepClass source =

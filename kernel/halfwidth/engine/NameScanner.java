@@ -16,21 +16,13 @@ import com.sun.source.tree.ParenthesizedTree;
 import com.sun.source.tree.Tree;
 import com.sun.source.tree.UnaryTree;
 import com.sun.source.tree.VariableTree;
-import com.sun.source.util.JavacTask;
 import com.sun.source.util.TreeScanner;
-import java.io.IOException;
+import halfwidth.source.JavaText;
 import java.io.Serializable;
-import java.io.UncheckedIOException;
-import java.net.URI;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import javax.tools.JavaCompiler;
-import javax.tools.JavaFileManager;
-import javax.tools.JavaFileObject;
-import javax.tools.SimpleJavaFileObject;
-import javax.tools.ToolProvider;
 
 /** Finds which names a statement uses, and which it may change. */
 final class NameScanner extends TreeScanner<Void, Void> {
@@ -47,9 +39,6 @@ final class NameScanner extends TreeScanner<Void, Void> {
      */
     record Names(Set<String> used, Set<String> changed, Set<String> assigned, Set<String> declared)
             implements Serializable {}
-
-    private static final JavaCompiler COMPILER = ToolProvider.getSystemJavaCompiler();
-    private static final JavaFileManager FILES = COMPILER.getStandardFileManager(null, null, null);
 
     private final Set<String> used = new LinkedHashSet<>();
     private final Set<String> changed = new LinkedHashSet<>();
@@ -110,23 +99,7 @@ final class NameScanner extends TreeScanner<Void, Void> {
     }
 
     private static CompilationUnitTree parse(String source) {
-        JavaFileObject file =
-                new SimpleJavaFileObject(
-                        URI.create("string:///Page.java"), JavaFileObject.Kind.SOURCE) {
-                    @Override
-                    public CharSequence getCharContent(boolean ignoreEncodingErrors) {
-                        return source;
-                    }
-                };
-        JavacTask task =
-                (JavacTask)
-                        COMPILER.getTask(
-                                null, FILES, problem -> {}, List.of(), null, List.of(file));
-        try {
-            return task.parse().iterator().next();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return JavaText.parse(source).tree();
     }
 
     @Override

@@ -1,5 +1,6 @@
 package halfwidth.engine;
 
+import halfwidth.source.Form;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;

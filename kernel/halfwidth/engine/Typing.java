@@ -9,6 +9,7 @@ import com.sun.source.util.SourcePositions;
 import com.sun.source.util.TreePath;
 import com.sun.source.util.TreePathScanner;
 import com.sun.source.util.Trees;
+import halfwidth.source.Form;
 import halfwidth.source.JavaText;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -8,6 +8,7 @@ import com.sun.source.tree.ExpressionStatementTree;
 import com.sun.source.tree.MethodTree;
 import com.sun.source.tree.Tree;
 import com.sun.source.tree.VariableTree;
+import halfwidth.source.JavaText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -22,6 +22,7 @@ import com.sun.source.tree.Tree;
 import com.sun.source.tree.TypeCastTree;
 import com.sun.source.tree.UnaryTree;
 import com.sun.source.util.TreeScanner;
+import halfwidth.source.JavaText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

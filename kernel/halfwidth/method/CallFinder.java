@@ -10,6 +10,7 @@ import com.sun.source.util.JavacTask;
 import com.sun.source.util.TreePath;
 import com.sun.source.util.TreePathScanner;
 import com.sun.source.util.Trees;
+import halfwidth.source.JavaText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -39,9 +40,10 @@ final class CallFinder extends TreePathScanner<Void, Void> {
     }
 
     static Map<Integer, List<MethodSource>> calls(PageClass page) {
-        JavacTask task = JavaText.task(page.text());
-        CompilationUnitTree unit = JavaText.parse(task);
+        JavacTask task = JavaText.lookUp("Page.java", page.text());
+        CompilationUnitTree unit;
         try {
+            unit = task.parse().iterator().next();
             task.analyze();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -1,18 +1,16 @@
 package halfwidth.method;
 
-import com.sun.source.tree.ClassTree;
-import com.sun.source.tree.MethodTree;
-import com.sun.source.tree.Tree;
-import com.sun.source.tree.VariableTree;
 import halfwidth.page.Page;
 import halfwidth.run.Prelude;
 import halfwidth.run.Script;
 import halfwidth.run.Step;
-import java.util.ArrayList;
+import halfwidth.source.Form;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -21,6 +19,9 @@ import java.util.TreeMap;
  * the page, where {@code var} is allowed.
  */
 final class PageClass {
+    private static final Set<Form.Kind> STATEMENTS =
+            EnumSet.complementOf(EnumSet.of(Form.Kind.IMPORT, Form.Kind.MEMBER));
+
     private final StringBuilder text = new StringBuilder();
     private final NavigableMap<Integer, Integer> starts = new TreeMap<>();
 
@@ -28,22 +29,23 @@ final class PageClass {
 
     /** Writes a page; a step that cannot be parsed is left out. */
     static PageClass of(Page page, List<Step> steps) {
-        List<Piece> pieces = steps.stream().flatMap(step -> piece(step).stream()).toList();
+        List<Optional<Form>> forms = Form.of(steps.stream().map(Step::code).toList());
         PageClass written = new PageClass();
         Prelude.IMPORTS.forEach(written::line);
-        pieces.stream().filter(p -> p.kind() == Kind.IMPORT).forEach(written::step);
+        written.each(steps, forms, Set.of(Form.Kind.IMPORT));
         written.line("class Page$ {");
         for (Script.Piece piece : Script.of(page).pieces()) {
             if (piece instanceof Script.Variable input) {
                 written.line(input.type() + " " + input.name() + ";");
             }
         }
-        pieces.stream()
-                .filter(piece -> !piece.field().isEmpty())
-                .forEach(piece -> written.line(piece.field()));
-        pieces.stream().filter(p -> p.kind() == Kind.MEMBER).forEach(written::step);
+        forms.stream()
+                .flatMap(Optional::stream)
+                .filter(form -> form.kind() == Form.Kind.VARIABLE && !form.findsType())
+                .forEach(form -> written.line(form.type() + " " + form.name() + ";"));
+        written.each(steps, forms, Set.of(Form.Kind.MEMBER));
         written.line("void run$() throws Throwable {");
-        pieces.stream().filter(p -> p.kind() == Kind.STATEMENT).forEach(written::step);
+        written.each(steps, forms, STATEMENTS);
         written.line("}}");
         return written;
     }
@@ -59,59 +61,24 @@ final class PageClass {
                 .filter(index -> index >= 0);
     }
 
-    private void step(Piece piece) {
-        starts.put(text.length(), piece.index());
-        line(piece.code());
-        starts.put(text.length(), -1);
+    private void each(List<Step> steps, List<Optional<Form>> forms, Set<Form.Kind> kinds) {
+        for (int i = 0; i < steps.size(); i++) {
+            Optional<Form> form = forms.get(i).filter(one -> kinds.contains(one.kind()));
+            if (form.isPresent()) {
+                starts.put(text.length(), steps.get(i).index());
+                line(code(steps.get(i).index(), steps.get(i), form.get()));
+                starts.put(text.length(), -1);
+            }
+        }
     }
 
     private void line(String code) {
         text.append(code).append('\n');
     }
 
-    private enum Kind {
-        IMPORT,
-        MEMBER,
-        STATEMENT
-    }
-
-    /**
-     * A step to be written.
-     *
-     * @param field the declaration of its variable without a value; "" if it declares none
-     */
-    private record Piece(int index, Kind kind, String code, String field) {}
-
-    private static Optional<Piece> piece(Step step) {
-        String code = step.code();
-        if (JavaText.parses(code + "\nclass Page$ {}") && code.contains("import")) {
-            return Optional.of(new Piece(step.index(), Kind.IMPORT, code, ""));
-        }
-        List<? extends Tree> members = JavaText.members(code);
-        if (members.stream().anyMatch(m -> m instanceof MethodTree || m instanceof ClassTree)) {
-            return Optional.of(new Piece(step.index(), Kind.MEMBER, code, ""));
-        }
-        String statement = code + "\n;";
-        if (JavaText.parses("class Page$ { void run$() {\n" + statement + "}}")) {
-            return Optional.of(
-                    new Piece(step.index(), Kind.STATEMENT, statement, fields(statement)));
-        }
-        String expression = "Object step$" + step.index() + " = " + code + "\n;";
-        return JavaText.parses("class Page$ {" + expression + "}")
-                ? Optional.of(new Piece(step.index(), Kind.STATEMENT, expression, ""))
-                : Optional.empty();
-    }
-
-    /** Declarations of the variables that a statement declares with a type. */
-    private static String fields(String statement) {
-        List<String> fields = new ArrayList<>();
-        for (Tree member : JavaText.members(statement)) {
-            if (member instanceof VariableTree variable
-                    && variable.getType() != null
-                    && !variable.getType().toString().equals("var")) {
-                fields.add(variable.getType() + " " + variable.getName() + ";");
-            }
-        }
-        return String.join(" ", fields);
+    private static String code(int index, Step step, Form form) {
+        return form.kind() == Form.Kind.VALUE
+                ? "Object step$" + index + " = " + step.code() + "\n;"
+                : step.code() + "\n;";
     }
 }

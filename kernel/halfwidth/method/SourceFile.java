@@ -9,6 +9,7 @@ import com.sun.source.tree.VariableTree;
 import com.sun.source.util.DocTrees;
 import com.sun.source.util.JavacTask;
 import com.sun.source.util.TreePath;
+import halfwidth.source.JavaText;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -40,8 +41,12 @@ final class SourceFile {
     private SourceFile(String file, String text) {
         this.file = file;
         this.text = text;
-        JavacTask task = JavaText.task(text);
-        this.unit = JavaText.parse(task);
+        JavacTask task = JavaText.lookUp("Library.java", text);
+        try {
+            this.unit = task.parse().iterator().next();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
         this.trees = DocTrees.instance(task);
     }
 

@@ -13,6 +13,7 @@ import com.sun.source.util.JavacTask;
 import com.sun.source.util.SourcePositions;
 import com.sun.source.util.TreePath;
 import com.sun.source.util.Trees;
+import halfwidth.source.JavaText;
 import halfwidth.value.Unit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -43,7 +44,7 @@ public final class PageProof {
     public static Map<Integer, Finding> of(List<String> imports, List<PageStatement> statements) {
         PageProof proof = new PageProof(statements);
         PageSource source = new PageSource(imports, statements);
-        JavacTask task = Attribution.task(PageSource.CLASS + ".java", source.text());
+        JavacTask task = JavaText.lookUp(PageSource.CLASS + ".java", source.text());
         try {
             CompilationUnitTree unit = task.parse().iterator().next();
             task.analyze();

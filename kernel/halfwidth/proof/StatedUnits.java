@@ -7,6 +7,7 @@ import com.sun.source.util.JavacTask;
 import com.sun.source.util.TreePath;
 import com.sun.source.util.TreePathScanner;
 import com.sun.source.util.Trees;
+import halfwidth.source.JavaText;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -93,7 +94,7 @@ final class StatedUnits {
     }
 
     private void read(String source, String file) throws IOException {
-        JavacTask task = Attribution.task(file, source);
+        JavacTask task = JavaText.lookUp(file, source);
         CompilationUnitTree tree = task.parse().iterator().next();
         String prefix = tree.getPackageName() + ".";
         new Reader(Trees.instance(task), prefix).scan(tree, "");

@@ -92,6 +92,12 @@ public final class JavaText extends SimpleJavaFileObject {
      * @param name of the file, as in {@code Page.java}
      */
     public static JavacTask lookUp(String name, String text) {
+        return lookUp(name, text, problem -> {});
+    }
+
+    /** The same, telling what is wrong with it. */
+    public static JavacTask lookUp(
+            String name, String text, DiagnosticListener<JavaFileObject> problems) {
         return task(
                 List.of(new JavaText(name, text)),
                 List.of(
@@ -101,7 +107,7 @@ public final class JavaText extends SimpleJavaFileObject {
                         "-XDshould-stop.ifError=FLOW",
                         "-classpath",
                         System.getProperty("java.class.path")),
-                problem -> {});
+                problems);
     }
 
     private static JavacTask task(

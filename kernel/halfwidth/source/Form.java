@@ -1,4 +1,4 @@
-package halfwidth.engine;
+package halfwidth.source;
 
 import com.sun.source.tree.AssignmentTree;
 import com.sun.source.tree.BlockTree;
@@ -13,7 +13,6 @@ import com.sun.source.tree.ModifiersTree;
 import com.sun.source.tree.StatementTree;
 import com.sun.source.tree.Tree;
 import com.sun.source.tree.VariableTree;
-import halfwidth.source.JavaText;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -32,10 +31,13 @@ import java.util.stream.Stream;
  *     a variable's first one; where it declares none, or is a statement, 0
  * @param end where that ends, exclusive; {@code start} for a variable without a first value
  * @param needs the names that it takes from elsewhere
+ * @param plain whether it may stand among others in a class as it is: without modifiers and
+ *     annotations, and without a {@code return} that would end the method around it
  */
-record Form(Kind kind, String name, String type, int start, int end, Needs needs) {
+public record Form(
+        Kind kind, String name, String type, int start, int end, Needs needs, boolean plain) {
     /** The kinds of statements. */
-    enum Kind {
+    public enum Kind {
         IMPORT,
         MEMBER,
         VARIABLE,
@@ -54,21 +56,21 @@ record Form(Kind kind, String name, String type, int start, int end, Needs needs
     private static final String EXPRESSION = "class Text { Object value =\n%s\n;}";
     private static final List<String> AROUND = List.of(IMPORT, MEMBER, STATEMENT, EXPRESSION);
 
-    boolean declaresType() {
+    public boolean declaresType() {
         return type.equals(DECLARES_TYPE);
     }
 
     /** Whether the compiler has to find out of which type it is. */
-    boolean findsType() {
+    public boolean findsType() {
         return kind == Kind.EXPRESSION || kind == Kind.VALUE || type.equals("var");
     }
 
     /**
      * Reads what statements are.
      *
-     * @return the form of each, in order; none for one that is not plainly one of the kinds
+     * @return the form of each, in order; none for one that is none of the kinds, or several
      */
-    static List<Optional<Form>> of(List<String> texts) {
+    public static List<Optional<Form>> of(List<String> texts) {
         List<JavaText.Parsed> parsed =
                 JavaText.parse(
                         texts.stream()
@@ -103,7 +105,7 @@ record Form(Kind kind, String name, String type, int start, int end, Needs needs
         }
         String name = imports.get(0).getQualifiedIdentifier().toString();
         String known = name.substring(name.lastIndexOf('.') + 1);
-        return Optional.of(new Form(Kind.IMPORT, known, "", 0, 0, Needs.NONE));
+        return Optional.of(new Form(Kind.IMPORT, known, "", 0, 0, Needs.NONE, true));
     }
 
     private static List<? extends Tree> body(JavaText.Parsed parsed) {
@@ -122,12 +124,18 @@ record Form(Kind kind, String name, String type, int start, int end, Needs needs
             return Optional.empty();
         }
         if (members.get(0) instanceof MethodTree method
-                && method.getReturnType() != null // else it is a call
-                && plain(method.getModifiers())) {
+                && method.getReturnType() != null /* else it is a call */) {
             return Optional.of(
-                    new Form(Kind.MEMBER, method.getName().toString(), "", 0, 0, Needs.of(method)));
+                    new Form(
+                            Kind.MEMBER,
+                            method.getName().toString(),
+                            "",
+                            0,
+                            0,
+                            Needs.of(method),
+                            plain(method.getModifiers())));
         }
-        if (members.get(0) instanceof ClassTree type && type.getModifiers().getFlags().isEmpty()) {
+        if (members.get(0) instanceof ClassTree type) {
             return Optional.of(
                     new Form(
                             Kind.MEMBER,
@@ -135,7 +143,8 @@ record Form(Kind kind, String name, String type, int start, int end, Needs needs
                             DECLARES_TYPE,
                             0,
                             0,
-                            Needs.of(type)));
+                            Needs.of(type),
+                            type.getModifiers().getFlags().isEmpty()));
         }
         return Optional.empty();
     }
@@ -165,17 +174,12 @@ record Form(Kind kind, String name, String type, int start, int end, Needs needs
             return Optional.of(
                     expression(parsed, Kind.EXPRESSION, expression.getExpression(), before));
         }
-        // A return would end the method that is put around it.
-        return statement instanceof ClassTree || text.contains("return")
-                ? Optional.empty()
-                : Optional.of(new Form(Kind.STATEMENT, "", "", 0, 0, Needs.of(statement)));
+        boolean plain = !text.contains("return");
+        return Optional.of(new Form(Kind.STATEMENT, "", "", 0, 0, Needs.of(statement), plain));
     }
 
     private static Optional<Form> variable(
             JavaText.Parsed parsed, VariableTree variable, int before) {
-        if (!plain(variable.getModifiers())) {
-            return Optional.empty();
-        }
         String type = variable.getType() == null ? "var" : variable.getType().toString();
         Tree value = variable.getInitializer();
         int start = value == null ? 0 : start(parsed, value) - before;
@@ -187,7 +191,8 @@ record Form(Kind kind, String name, String type, int start, int end, Needs needs
                         type,
                         start,
                         end,
-                        needs(variable)));
+                        needs(variable),
+                        plain(variable.getModifiers())));
     }
 
     /** Its own name among them, where its first value is worked out with it. */
@@ -217,7 +222,8 @@ record Form(Kind kind, String name, String type, int start, int end, Needs needs
                 "",
                 start(parsed, expression) - before,
                 end(parsed, expression) - before,
-                Needs.of(expression));
+                Needs.of(expression),
+                true);
     }
 
     /** As JShell names it: by the variable that it assigns, or is. */

@@ -1,4 +1,4 @@
-package halfwidth.engine;
+package halfwidth.source;
 
 import com.sun.source.tree.ClassTree;
 import com.sun.source.tree.IdentifierTree;
@@ -16,7 +16,7 @@ import java.util.Set;
  * @param names of variables and types
  * @param calls names of methods
  */
-record Needs(Set<String> names, Set<String> calls) {
+public record Needs(Set<String> names, Set<String> calls) {
     static final Needs NONE = new Needs(Set.of(), Set.of());
 
     static Needs of(Tree tree) {
