@@ -33,6 +33,8 @@ class StructureTest {
                     .definedBy("halfwidth.vocabulary..")
                     .layer("value")
                     .definedBy("halfwidth.value..")
+                    .layer("spreadsheet")
+                    .definedBy("halfwidth.spreadsheet..")
                     .layer("proof")
                     .definedBy("halfwidth.proof..")
                     .layer("formula")
@@ -91,6 +93,8 @@ class StructureTest {
                     .mayOnlyBeAccessedByLayers("engine")
                     .whereLayer("formula")
                     .mayOnlyBeAccessedByLayers("run", "engine", "show")
+                    .whereLayer("spreadsheet")
+                    .mayOnlyBeAccessedByLayers("page", "show", "job", "web", "command")
                     .whereLayer("page")
                     .mayOnlyBeAccessedByLayers(
                             "run", "show", "job", "record", "adapt", "method", "search", "web",
@@ -138,6 +142,10 @@ class StructureTest {
     @ArchTest
     static final ArchRule CLASS_FILES_HAVE_ONE_DOOR =
             onlyIn("org.objectweb.asm..", "halfwidth.bounds..");
+
+    @ArchTest
+    static final ArchRule WORKBOOKS_HAVE_ONE_DOOR =
+            onlyIn("org.dhatim..", "halfwidth.spreadsheet..");
 
     @ArchTest
     static final ArchRule JSHELL_HAS_ONE_DOOR = onlyIn("jdk.jshell..", "halfwidth.engine..");
