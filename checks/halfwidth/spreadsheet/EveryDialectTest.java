@@ -13,6 +13,7 @@ import halfwidth.value.Kind;
 import java.io.Serializable;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -103,12 +104,21 @@ class EveryDialectTest {
         for (List<String> row : table.example()) {
             List<String> cells = new ArrayList<>();
             for (int i = 0; i < row.size(); i++) {
-                boolean number = isNumber(table.columns().get(i), row.get(i));
-                cells.add(number && dialect.comma() ? row.get(i).replace('.', ',') : row.get(i));
+                cells.add(written(dialect, table.columns().get(i), row.get(i)));
             }
             rows.add(cells);
         }
         return dialect.write(headings(table), rows);
+    }
+
+    private static String written(Dialect dialect, Column column, String cell) {
+        if (!dialect.comma() || cell.isEmpty()) {
+            return cell;
+        }
+        if (column.kind() instanceof Kind.Date) {
+            return LocalDate.parse(cell).format(DateTimeFormatter.ofPattern("dd.MM.uuuu"));
+        }
+        return isNumber(column, cell) ? cell.replace('.', ',') : cell;
     }
 
     private static byte[] workbook(Workbook.Texts texts, Part.Readings table, boolean wide) {
