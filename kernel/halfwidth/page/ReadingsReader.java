@@ -4,14 +4,17 @@ import halfwidth.spreadsheet.CsvRow;
 import halfwidth.spreadsheet.SpreadsheetFile;
 import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
+import halfwidth.value.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 
 /** Reads rows into a table of readings, and tells all that is wrong with them at once. */
 final class ReadingsReader {
     private static final int TOLD = 20;
+    private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}( .*)?");
 
     private final Part.Readings table;
     private final List<String> problems = new ArrayList<>();
@@ -52,7 +55,7 @@ final class ReadingsReader {
         for (int i = 0; i < table.columns().size(); i++) {
             Column column = table.columns().get(i);
             int at = i;
-            entries.add(cell(place, column, () -> columns.typed(at, cells)));
+            entries.add(cell(place, column, () -> typed(column, columns.typed(at, cells))));
         }
         return entries;
     }
@@ -87,6 +90,18 @@ final class ReadingsReader {
             problems.add(place + ", " + column.name() + ": " + refusal.getMessage());
             return Optional.empty();
         }
+    }
+
+    /** A spreadsheet makes a date of a fraction or a range, and says nothing. */
+    private static String typed(Column column, String cell) {
+        boolean number = DecimalMark.isIn(column.kind()) || column.kind() instanceof Kind.Count;
+        if (number && DATE.matcher(cell).matches()) {
+            throw new EntryRefused(
+                    cell
+                            + " is a date where a number is expected; a spreadsheet makes one of"
+                            + " what is typed as 1/2 or 1-2: make the cell text and type it again");
+        }
+        return cell;
     }
 
     private void refuseIfAny() {
