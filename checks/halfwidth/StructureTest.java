@@ -65,6 +65,8 @@ class StructureTest {
                     .definedBy("halfwidth.method..")
                     .layer("search")
                     .definedBy("halfwidth.search..")
+                    .layer("json")
+                    .definedBy("halfwidth.json..")
                     .layer("command")
                     .definedBy("halfwidth.command..", "halfwidth")
                     .whereLayer("command")
@@ -77,17 +79,19 @@ class StructureTest {
                     .mayOnlyBeAccessedByLayers("web", "command")
                     .whereLayer("engine")
                     .mayNotBeAccessedByAnyLayer()
+                    .whereLayer("json")
+                    .mayOnlyBeAccessedByLayers("command")
                     .whereLayer("record")
-                    .mayOnlyBeAccessedByLayers("web", "command")
+                    .mayOnlyBeAccessedByLayers("web", "json", "command")
                     .whereLayer("show")
-                    .mayOnlyBeAccessedByLayers("record", "adapt", "web", "command")
+                    .mayOnlyBeAccessedByLayers("record", "adapt", "web", "json", "command")
                     .whereLayer("approval")
-                    .mayOnlyBeAccessedByLayers("job", "record", "adapt", "web", "command")
+                    .mayOnlyBeAccessedByLayers("job", "record", "adapt", "web", "json", "command")
                     .whereLayer("job")
-                    .mayOnlyBeAccessedByLayers("record", "web", "command")
+                    .mayOnlyBeAccessedByLayers("record", "web", "json", "command")
                     .whereLayer("run")
                     .mayOnlyBeAccessedByLayers(
-                            "engine", "proof", "show", "record", "adapt", "method", "web",
+                            "engine", "proof", "show", "record", "adapt", "method", "web", "json",
                             "command")
                     .whereLayer("proof")
                     .mayOnlyBeAccessedByLayers("engine")
@@ -98,7 +102,7 @@ class StructureTest {
                     .whereLayer("page")
                     .mayOnlyBeAccessedByLayers(
                             "run", "show", "job", "record", "adapt", "method", "search", "web",
-                            "command")
+                            "json", "command")
                     .whereLayer("web")
                     .mayOnlyBeAccessedByLayers("command")
                     .whereLayer("bounds")
@@ -146,6 +150,9 @@ class StructureTest {
     @ArchTest
     static final ArchRule WORKBOOKS_HAVE_ONE_DOOR =
             onlyIn("org.dhatim..", "halfwidth.spreadsheet..");
+
+    @ArchTest
+    static final ArchRule JSON_HAS_ONE_DOOR = onlyIn("com.fasterxml.jackson..", "halfwidth.json..");
 
     @ArchTest
     static final ArchRule JSHELL_HAS_ONE_DOOR = onlyIn("jdk.jshell..", "halfwidth.engine..");

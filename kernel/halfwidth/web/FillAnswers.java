@@ -11,8 +11,12 @@ import halfwidth.page.Page;
 import halfwidth.show.Counted;
 import halfwidth.show.Html;
 import halfwidth.show.HtmlSheet;
+import halfwidth.show.ResultsCsv;
 import halfwidth.show.Sheet;
+import halfwidth.show.Traced;
+import halfwidth.spreadsheet.CsvFor;
 import halfwidth.spreadsheet.SpreadsheetFile;
+import java.nio.charset.StandardCharsets;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -265,6 +269,15 @@ record FillAnswers(Notebook notebook) {
         Scene scene = asked(request, visit, Notebook.Effort.ONCE);
         String name = visit.page() + "-" + visit.name() + "-" + table + ".csv";
         return Reply.file(name, "text/csv; charset=utf-8", ReadingsCsv.of(scene, table));
+    }
+
+    /** The results as CSV: for a spreadsheet, with decimal commas where it is asked so. */
+    Reply results(Request request, Visit visit) {
+        boolean commas = request.query().find("decimal").filter("comma"::equals).isPresent();
+        Traced traced = notebook.traced(asked(request, visit, Notebook.Effort.ONCE));
+        String csv = ResultsCsv.of(traced, commas ? CsvFor.DECIMAL_COMMA : CsvFor.DECIMAL_POINT);
+        String name = visit.page() + "-" + visit.name() + "-results.csv";
+        return Reply.file(name, "text/csv; charset=utf-8", csv.getBytes(StandardCharsets.UTF_8));
     }
 
     /** The sheet that stands alone, to be printed and kept. */
