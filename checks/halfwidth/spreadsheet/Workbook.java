@@ -14,9 +14,9 @@ import java.util.zip.ZipOutputStream;
  * A workbook written by hand after ECMA-376: its parts as XML in a zip. Texts stand in a list that
  * all cells share, as one family of spreadsheets writes them, or within their cells, as others do.
  */
-final class Workbook {
+public final class Workbook {
     /** Where texts stand. */
-    enum Texts {
+    public enum Texts {
         SHARED,
         INLINE
     }
@@ -36,12 +36,12 @@ final class Workbook {
     private final Map<String, byte[]> others = new LinkedHashMap<>();
     private String state = "";
 
-    Workbook(Texts texts) {
+    public Workbook(Texts texts) {
         this.texts = texts;
     }
 
     /** Adds a sheet of cells in XML, each row's without its end. */
-    Workbook sheet(String name, List<List<String>> rows) {
+    public Workbook sheet(String name, List<List<String>> rows) {
         StringBuilder data = new StringBuilder();
         for (int row = 1; row <= rows.size(); row++) {
             data.append("<row r=\"").append(row).append("\">");
@@ -72,7 +72,7 @@ final class Workbook {
         return this;
     }
 
-    String text(String text) {
+    public String text(String text) {
         String escaped = text.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
         if (texts == Texts.INLINE) {
             return "<c r=\"@\" t=\"inlineStr\"><is><t xml:space=\"preserve\">"
@@ -84,12 +84,12 @@ final class Workbook {
     }
 
     /** A number as a spreadsheet keeps it: to seventeen digits of a binary one. */
-    static String number(double value) {
+    public static String number(double value) {
         return styled(value, 0);
     }
 
     /** A number with the look of that place in the list of looks below. */
-    static String styled(double value, int look) {
+    public static String styled(double value, int look) {
         String digits =
                 new java.math.BigDecimal(value).round(new java.math.MathContext(17)).toString();
         return "<c r=\"@\" s=\"" + look + "\"><v>" + digits + "</v></c>";
@@ -117,7 +117,7 @@ final class Workbook {
                 + "</styleSheet>";
     }
 
-    byte[] bytes() {
+    public byte[] bytes() {
         StringBuilder types = new StringBuilder(HEAD);
         StringBuilder list =
                 new StringBuilder(
