@@ -33,6 +33,8 @@ class StructureTest {
                     .definedBy("halfwidth.vocabulary..")
                     .layer("value")
                     .definedBy("halfwidth.value..")
+                    .layer("spreadsheet")
+                    .definedBy("halfwidth.spreadsheet..")
                     .layer("proof")
                     .definedBy("halfwidth.proof..")
                     .layer("formula")
@@ -65,6 +67,8 @@ class StructureTest {
                     .definedBy("halfwidth.method..")
                     .layer("search")
                     .definedBy("halfwidth.search..")
+                    .layer("json")
+                    .definedBy("halfwidth.json..")
                     .layer("command")
                     .definedBy("halfwidth.command..", "halfwidth")
                     .whereLayer("command")
@@ -77,17 +81,19 @@ class StructureTest {
                     .mayOnlyBeAccessedByLayers("web", "command")
                     .whereLayer("engine")
                     .mayNotBeAccessedByAnyLayer()
+                    .whereLayer("json")
+                    .mayOnlyBeAccessedByLayers("command")
                     .whereLayer("record")
-                    .mayOnlyBeAccessedByLayers("web", "command")
+                    .mayOnlyBeAccessedByLayers("web", "json", "command")
                     .whereLayer("show")
-                    .mayOnlyBeAccessedByLayers("record", "adapt", "web", "command")
+                    .mayOnlyBeAccessedByLayers("record", "adapt", "web", "json", "command")
                     .whereLayer("approval")
-                    .mayOnlyBeAccessedByLayers("job", "record", "adapt", "web", "command")
+                    .mayOnlyBeAccessedByLayers("job", "record", "adapt", "web", "json", "command")
                     .whereLayer("job")
-                    .mayOnlyBeAccessedByLayers("record", "web", "command")
+                    .mayOnlyBeAccessedByLayers("record", "web", "json", "command")
                     .whereLayer("run")
                     .mayOnlyBeAccessedByLayers(
-                            "engine", "proof", "show", "record", "adapt", "method", "web",
+                            "engine", "proof", "show", "record", "adapt", "method", "web", "json",
                             "command")
                     .whereLayer("proof")
                     .mayOnlyBeAccessedByLayers("engine")
@@ -95,10 +101,12 @@ class StructureTest {
                     .mayOnlyBeAccessedByLayers("run", "engine", "show")
                     .whereLayer("source")
                     .mayOnlyBeAccessedByLayers("formula", "proof", "engine", "method")
+                    .whereLayer("spreadsheet")
+                    .mayOnlyBeAccessedByLayers("page", "show", "job", "web", "command")
                     .whereLayer("page")
                     .mayOnlyBeAccessedByLayers(
                             "run", "show", "job", "record", "adapt", "method", "search", "web",
-                            "command")
+                            "json", "command")
                     .whereLayer("web")
                     .mayOnlyBeAccessedByLayers("command")
                     .whereLayer("bounds")
@@ -142,6 +150,13 @@ class StructureTest {
     @ArchTest
     static final ArchRule CLASS_FILES_HAVE_ONE_DOOR =
             onlyIn("org.objectweb.asm..", "halfwidth.bounds..");
+
+    @ArchTest
+    static final ArchRule WORKBOOKS_HAVE_ONE_DOOR =
+            onlyIn("org.dhatim..", "halfwidth.spreadsheet..");
+
+    @ArchTest
+    static final ArchRule JSON_HAS_ONE_DOOR = onlyIn("com.fasterxml.jackson..", "halfwidth.json..");
 
     @ArchTest
     static final ArchRule JSHELL_HAS_ONE_DOOR = onlyIn("jdk.jshell..", "halfwidth.engine..");

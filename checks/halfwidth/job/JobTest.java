@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import halfwidth.approval.Role;
 import halfwidth.page.Filled;
+import halfwidth.spreadsheet.CsvFor;
 import halfwidth.value.EntryRefused;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -103,7 +104,8 @@ class JobTest {
         Job job = Job.readOnly(folder.resolve("job"));
         Line line = job.values(new Visit("sweep/width", "")).get(cell);
         assertEquals("lost mark", ((Fact.Value) line.fact()).reason());
-        assertTrue(Export.of(job).contains("sweep,2,near,,DDM,,lost mark,"), Export.of(job));
+        String export = Export.of(job, CsvFor.PROGRAMS);
+        assertTrue(export.contains("sweep,2,near,,DDM,,lost mark,"), export);
     }
 
     @Test

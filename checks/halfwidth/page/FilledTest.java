@@ -9,7 +9,6 @@ import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
 import java.io.IOException;
 import java.io.Serializable;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -187,11 +186,11 @@ class FilledTest {
         Path semicolons =
                 csv(
                         "\ufeffazimuth [°];near;mark;on;count;tx\r\n-1,5;0,031;A;;3;1\r\n\r\n;;;;;\r\n");
-        List<List<Serializable>> expected =
-                List.of(
-                        Arrays.asList(-1.5, 0.031, "A", null, 3, "1"),
-                        Arrays.asList(null, null, null, null, null, null));
-        assertEquals(expected, values(none.withReadings("sweep", semicolons)));
+        List<List<Serializable>> expected = List.of(Arrays.asList(-1.5, 0.031, "A", null, 3, "1"));
+        assertEquals(
+                expected,
+                values(none.withReadings("sweep", semicolons)),
+                "a row in which nothing stands is no reading");
         Path tabs = csv("azimuth\tnear\tmark\ton\tcount\ttx\n-1,5\t31 ‰\tA\t\t3\t1\n\t\t\t\t\t\n");
         assertEquals(expected, values(none.withReadings("sweep", tabs)));
     }
@@ -225,11 +224,11 @@ class FilledTest {
 
     @Test
     void refusesHeadersThatAreNotTheColumns() throws IOException {
-        Path file = csv("Azimuth,near [furlong],mark [m],on,count,tx,tx\n1,2,3,4,5,6,7\n");
+        Path file = csv("azimut,near [furlong],mark [m],on,count,tx,TX\n1,2,3,4,5,6,7\n");
         assertRefused(
                 () -> none.withReadings("sweep", file),
                 "s.csv:1: column azimuth is missing",
-                "column Azimuth is unknown; near it are azimuth",
+                "column azimut is unknown; near it are azimuth",
                 "column near is stated in [furlong], which is not known here; give it in DDM",
                 "column mark is stated in [m], which is not known here; give it without brackets",
                 "column tx is there twice");
@@ -243,7 +242,8 @@ class FilledTest {
         assertRefused(() -> none.withReadings("sweep", empty), "s.csv has no rows");
         Path missing = folder.resolve("none.csv");
         assertRefused(() -> none.withReadings("sweep", missing), "none.csv: there is no such");
-        Files.write(header, "mark\nµ\n".getBytes(StandardCharsets.ISO_8859_1));
+        // In the old systems' code pages this is an accented letter, in others another one.
+        Files.write(header, new byte[] {'m', 'a', 'r', 'k', '\n', (byte) 0xe6, '\n'});
         assertRefused(() -> none.withReadings("sweep", header), "s.csv:2: has bytes");
     }
 

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwidth.spreadsheet.SpreadsheetFile;
 import halfwidth.value.Kind;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -87,16 +89,20 @@ class OptionalTest {
         assertRefused(TEXT.replace(piece, replacement), line(TEXT, "inUse,m"), problem);
     }
 
+    private static SpreadsheetFile file(String text) {
+        return SpreadsheetFile.of("sweep.csv", text.getBytes(StandardCharsets.UTF_8));
+    }
+
     @Test
     void aFileNeedNotSayIt() {
         Import taken =
                 Import.propose(
                         page.readings().get(0),
-                        "azimuth [°],near [DDM],reference [DDM],mark [text]\n1,0.1,0.2,A\n");
+                        file("azimuth [°],near [DDM],reference [DDM],mark [text]\n1,0.1,0.2,A\n"));
         assertFalse(taken.mapping().isEmpty());
         FileColumns columns =
                 FileColumns.of(
-                        List.of("azimuth", "near [DDM]", "reference [DDM]", "mark [text]"),
+                        file("azimuth,near [DDM],reference [DDM],mark [text]\n1,0.1,0.2,A\n"),
                         page.readings().get(0).columns());
         assertEquals(List.of(), columns.problems());
         assertEquals(List.of("", "", "", ""), columns.units());

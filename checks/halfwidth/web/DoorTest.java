@@ -235,7 +235,9 @@ class DoorTest {
         for (String table : List.of("../../x", "x", "%00", "a".repeat(300))) {
             String answer =
                     Wire.friend(served)
-                            .post("/load/transmit/feed-trim?visit=", "table=" + table + "&text=a");
+                            .post(
+                                    "/load/transmit/feed-trim?visit=",
+                                    "file=a.csv&bytes=YQ==&table=" + table);
             assertEquals(409, status(answer), answer);
             assertTrue(answer.contains("has no table of readings"), answer);
         }

@@ -1,5 +1,6 @@
 package halfwidth.command;
 
+import halfwidth.json.CheckJson;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.PageRefused;
@@ -31,9 +32,12 @@ final class CheckPages implements Callable<Integer> {
     @Parameters(paramLabel = "PAGE", description = "Pages to check; all, if none is named.")
     private List<String> names = new ArrayList<>();
 
+    @Mixin private AsJson json;
     @Mixin private Notebooks notebooks;
     @Mixin private Allowance allowance;
     @Spec private CommandSpec spec;
+
+    private final CheckJson found = new CheckJson();
 
     @Override
     public Integer call() {
@@ -45,16 +49,22 @@ final class CheckPages implements Callable<Integer> {
             for (String name : checked) {
                 failures += check(pages, name, workshop);
             }
-            spec.commandLine()
-                    .getOut()
-                    .printf(
+            out().printf(
                             "%d %s checked in %.1f s, %s%n",
                             checked.size(),
                             checked.size() == 1 ? "page" : "pages",
                             (System.nanoTime() - start) / 1e9,
                             failures == 0 ? "all hold" : failures + " at fault");
         }
-        return failures == 0 ? CommandLineProgram.RAN : CommandLineProgram.FAILED;
+        int status = failures == 0 ? CommandLineProgram.RAN : CommandLineProgram.FAILED;
+        if (json.wanted()) {
+            spec.commandLine().getOut().print(found.text(status));
+        }
+        return status;
+    }
+
+    private PrintWriter out() {
+        return json.words(spec.commandLine().getOut());
     }
 
     /** A malformed page is a fault of its own, and no reason to leave the others unchecked. */
@@ -62,7 +72,8 @@ final class CheckPages implements Callable<Integer> {
         try {
             return check(Notebooks.page(pages, name), workshop);
         } catch (PageRefused malformed) {
-            spec.commandLine().getOut().printf("%-28s malformed%n", name);
+            out().printf("%-28s malformed%n", name);
+            found.malformed(name, malformed);
             spec.commandLine().getErr().println(malformed.getMessage());
             return malformed.problems().size();
         }
@@ -79,7 +90,8 @@ final class CheckPages implements Callable<Integer> {
                 Stream.concat(run.steps().stream(), run.checks().stream())
                         .filter(ran -> !(ran.outcome() instanceof Outcome.Done))
                         .toList();
-        PrintWriter out = spec.commandLine().getOut();
+        found.ran(page.name(), run);
+        PrintWriter out = out();
         out.printf(
                 "%-28s %3d steps %3d checks %6.0f ms  %-13s  units of %s proved%n",
                 page.name(),

@@ -21,16 +21,20 @@ final class Entered {
 
     @Option(
             names = "--inputs",
-            paramLabel = "FILE.csv",
-            description = "Fill in fields from a CSV file with the columns name,value.")
+            paramLabel = "FILE",
+            description =
+                    "Fill in fields from a CSV file or an xlsx workbook with the columns"
+                            + " name,value.")
     private Path inputs;
 
     @Option(
             names = "--readings",
-            paramLabel = "[NAME=]FILE.csv",
+            paramLabel = "[NAME=]FILE",
             description =
-                    "Fill in a table of readings from a CSV file; without a name, the table that"
-                            + " the file is named after.")
+                    "Fill in a table of readings from a CSV file or an xlsx workbook; without a"
+                            + " name, the table that the file is named after. Of a workbook the"
+                            + " first sheet is taken, or the one named behind it:"
+                            + " cuts=book.xlsx#Pair 3.")
     private List<ReadingsFile> readings = new ArrayList<>();
 
     @Option(

@@ -28,11 +28,12 @@ final class ExportValues implements Callable<Integer> {
     @Option(names = "--force", description = "Write it over a file that is there already.")
     private boolean force;
 
+    @Mixin private CsvReader csvFor;
     @Spec private CommandSpec spec;
 
     @Override
     public Integer call() {
-        String csv = Export.of(folder.read(spec.commandLine().getErr()));
+        String csv = Export.of(folder.read(spec.commandLine().getErr()), csvFor.reader());
         if (out == null) {
             spec.commandLine().getOut().print(csv);
             return CommandLineProgram.RAN;

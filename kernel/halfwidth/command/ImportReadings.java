@@ -5,10 +5,9 @@ import halfwidth.page.Filled;
 import halfwidth.page.Import;
 import halfwidth.page.Page;
 import halfwidth.page.Part;
+import halfwidth.spreadsheet.SpreadsheetFile;
 import java.io.Console;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,7 +24,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "import",
         description = {
-            "Take readings from a CSV file into a table of a page.",
+            "Take readings from a CSV file or an xlsx workbook into a table of a page.",
             "Shows first which column goes where, in which unit and on which side it is positive,"
                     + " and takes nothing before that is accepted."
         },
@@ -37,7 +36,11 @@ final class ImportReadings implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "TABLE", description = "Its table of readings.")
     private String table;
 
-    @Parameters(index = "2", paramLabel = "FILE.csv", description = "The file.")
+    @Parameters(
+            index = "2",
+            paramLabel = "FILE",
+            description =
+                    "The file; of a workbook the first sheet, or the one named behind it: FILE.xlsx#SHEET.")
     private Path file;
 
     @Option(
@@ -63,8 +66,9 @@ final class ImportReadings implements Callable<Integer> {
             Page found = Notebooks.page(job.pages(notebooks.pages()), page);
             Filled before = job.entered(found, visit.name());
             Part.Readings into = table(found);
-            Import proposed = Import.propose(into, text(), stated);
-            show(proposed, before.readings().getOrDefault(table, List.of()).size());
+            SpreadsheetFile read = SpreadsheetFile.read(file);
+            Import proposed = Import.propose(into, read, stated);
+            show(read, proposed, before.readings().getOrDefault(table, List.of()).size());
             if (!proposed.isClear()) {
                 proposed.questions().forEach(spec.commandLine().getErr()::println);
                 proposed.problems().forEach(spec.commandLine().getErr()::println);
@@ -92,17 +96,10 @@ final class ImportReadings implements Callable<Integer> {
                                                 page, table, String.join(", ", names))));
     }
 
-    private String text() {
-        try {
-            return Files.readString(file);
-        } catch (IOException e) {
-            throw new Refused(file + " cannot be read as UTF-8 text: " + e);
-        }
-    }
-
-    private void show(Import proposed, int rowsBefore) {
+    private void show(SpreadsheetFile read, Import proposed, int rowsBefore) {
         PrintWriter out = spec.commandLine().getOut();
         out.println(file + " → " + page + ", " + table);
+        read.remarks().forEach(remark -> out.println("  Taken: " + remark + "."));
         proposed.mapping().forEach(mapped -> out.println("  " + mapped.words()));
         proposed.absent().forEach(column -> out.println("  (not in the file) → " + column));
         if (rowsBefore > 0) {

@@ -1,5 +1,6 @@
 package halfwidth.command;
 
+import halfwidth.json.RunJson;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
@@ -25,6 +26,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -57,6 +59,8 @@ final class RunPage implements Callable<Integer> {
                             + " done again at any time.")
     private boolean record;
 
+    @Mixin private CsvReader csvFor;
+    @Mixin private AsJson json;
     @Mixin private Tracing tracing;
     @Mixin private Entered entered;
     @Mixin private WithinJob job;
@@ -66,6 +70,11 @@ final class RunPage implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (json.wanted() && tracing.wanted()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--json has no budget: leave out --budget and --draws, or --json.");
+        }
         // First, since the worker gets ready while the page is read.
         try (Workshop workshop = Workshop.withoutSpare(allowance.budget());
                 WithinJob kept = job) {
@@ -97,13 +106,14 @@ final class RunPage implements Callable<Integer> {
         print(sheet);
         boolean published = kept.publish(sheet, spec.commandLine().getErr());
         Sheet drawn = shown ? Pictures.drawn(sheet, open) : sheet;
-        if (out != null || tracing.wanted()) {
-            trace(tracing.of(drawn, open));
+        int status = published ? status(sheet) : CommandLineProgram.FAILED;
+        if (out != null || tracing.wanted() || json.wanted()) {
+            trace(tracing.of(drawn, open), status);
         }
         if (record) {
             written(RecordFile.write(job.job().orElseThrow(), drawn, job.visit()));
         }
-        return published ? status(sheet) : CommandLineProgram.FAILED;
+        return status;
     }
 
     private static String words(OpenPage open) {
@@ -118,22 +128,29 @@ final class RunPage implements Callable<Integer> {
         return new Sheet(filled, run, job.heading(filled), stamp, copy);
     }
 
-    private void trace(Traced traced) {
+    private void trace(Traced traced, int status) {
         if (tracing.wanted()) {
-            spec.commandLine().getOut().print(TraceText.of(traced));
+            words().print(TraceText.of(traced));
+        }
+        if (json.wanted()) {
+            spec.commandLine().getOut().print(RunJson.of(traced, job.visit(), status));
         }
         if (out != null) {
-            new OutFolder(out).write(traced);
+            new OutFolder(out).write(traced, csvFor.reader());
             written(out.resolve("page.html"));
         }
     }
 
+    private PrintWriter words() {
+        return json.words(spec.commandLine().getOut());
+    }
+
     private void written(Path file) {
-        spec.commandLine().getOut().printf("%nWritten: %s%n", file.toAbsolutePath());
+        words().printf("%nWritten: %s%n", file.toAbsolutePath());
     }
 
     private void print(Sheet sheet) {
-        spec.commandLine().getOut().print(TextSheet.of(sheet));
+        words().print(TextSheet.of(sheet));
         spec.commandLine().getOut().flush();
         PrintWriter err = spec.commandLine().getErr();
         sheet.run().steps().stream()

@@ -6,6 +6,7 @@ import halfwidth.approval.Rule;
 import halfwidth.job.Job;
 import halfwidth.job.JobRefused;
 import halfwidth.job.Visit;
+import halfwidth.json.VerifyJson;
 import halfwidth.record.OneLine;
 import halfwidth.record.RecordRefused;
 import halfwidth.record.Signatures;
@@ -38,19 +39,29 @@ final class VerifyRecords implements Callable<Integer> {
     @Parameters(paramLabel = "RECORD", arity = "1..*", description = "HTML files of records.")
     private List<Path> records;
 
+    @Mixin private AsJson json;
     @Mixin private Notebooks notebooks;
     @Mixin private Allowance allowance;
     @Spec private CommandSpec spec;
+
+    private final VerifyJson found = new VerifyJson();
 
     @Override
     public Integer call() {
         boolean all = true;
         try (Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
             for (Path record : records) {
-                all &= looked(record, workshop);
+                found.begin(record.toString());
+                boolean holds = looked(record, workshop);
+                found.end(holds);
+                all &= holds;
             }
         }
-        return all ? CommandLineProgram.RAN : CommandLineProgram.FAILED;
+        int status = all ? CommandLineProgram.RAN : CommandLineProgram.FAILED;
+        if (json.wanted()) {
+            spec.commandLine().getOut().print(found.text(status));
+        }
+        return status;
     }
 
     /** One that cannot be looked at keeps nobody from looking at the next. */
@@ -59,12 +70,13 @@ final class VerifyRecords implements Callable<Integer> {
             return holds(record, workshop);
         } catch (RecordRefused | JobRefused refusal) {
             spec.commandLine().getErr().println(record + ": " + refusal.getMessage());
+            found.refused(refusal.getMessage());
             return false;
         }
     }
 
     private boolean holds(Path record, Workshop workshop) {
-        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter out = json.words(spec.commandLine().getOut());
         say(out, record.toString());
         boolean holds;
         Optional<Evidence> shown = Optional.empty();
@@ -93,6 +105,7 @@ final class VerifyRecords implements Callable<Integer> {
             visit = Optional.of(verified.visit());
         } catch (RecordRefused refusal) {
             spec.commandLine().getErr().println(refusal.getMessage());
+            found.refused(refusal.getMessage());
             if (!Files.isReadable(record) || Signatures.job(record).isEmpty()) {
                 return false;
             }
@@ -107,6 +120,7 @@ final class VerifyRecords implements Callable<Integer> {
     private Evidence page(Verification verified, PrintWriter out) {
         PageText text = PageText.of(verified, notebooks.found());
         Evidence evidence = verified.evidence(text.difference());
+        found.again(verified, evidence, text.words());
         say(out, "  made with " + text.words());
         int checks = verified.shows().example().checks().size();
         int failing = evidence.checks().size();
@@ -160,6 +174,7 @@ final class VerifyRecords implements Callable<Integer> {
                             + " older one");
         }
         List<Signatures.Signature> signatures = Signatures.of(job, record);
+        found.inJob(asWritten, known, signatures);
         for (Signatures.Signature is : signatures) {
             String remark = is.signed().remark().isEmpty() ? "" : ": " + is.signed().remark();
             say(
@@ -183,7 +198,8 @@ final class VerifyRecords implements Callable<Integer> {
     }
 
     /** Prints how the record stands, and returns whether what was signed counts. */
-    private static boolean counts(Rule rule, PrintWriter out) {
+    private boolean counts(Rule rule, PrintWriter out) {
+        found.counts(rule);
         Approval approval = rule.approval();
         approval.words().forEach(words -> say(out, "  " + words));
         approval.sentBack()

@@ -1,9 +1,11 @@
 package halfwidth.job;
 
+import halfwidth.spreadsheet.CsvFor;
+import halfwidth.spreadsheet.CsvText;
+import java.math.BigDecimal;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.csv.CSVFormat;
 
 /**
  * All values of a job as one CSV, a line for each value that stands: {@code
@@ -12,24 +14,25 @@ import org.apache.commons.csv.CSVFormat;
  * that could not be taken.
  */
 public final class Export {
-    private static final String HEADER =
-            "page,visit,table,row,column,value,unit,typed,reason,time,who\r\n";
+    private static final List<String> HEADER =
+            List.of(
+                    "page", "visit", "table", "row", "column", "value", "unit", "typed", "reason",
+                    "time", "who");
 
     private Export() {}
 
     /** Writes the values of a job, visit by visit in the order in which they were begun. */
-    public static String of(Job job) {
-        StringBuilder text = new StringBuilder(HEADER);
+    public static String of(Job job, CsvFor reader) {
+        CsvText csv = new CsvText(reader).line(HEADER);
         for (Visit visit : job.visits()) {
             for (Map.Entry<Place, Line> value : job.values(visit).entrySet()) {
                 Fact.Value fact = (Fact.Value) value.getValue().fact();
                 if (!fact.typed().isEmpty() || !fact.reason().isEmpty()) {
-                    text.append(CSVFormat.RFC4180.format(cells(fact, value.getValue()).toArray()));
-                    text.append("\r\n");
+                    csv.line(cells(fact, value.getValue()));
                 }
             }
         }
-        return text.toString();
+        return csv.toString();
     }
 
     private static List<Object> cells(Fact.Value value, Line line) {
@@ -40,11 +43,20 @@ public final class Export {
                 at.isCell() ? at.name() : "",
                 at.isCell() ? at.row() : "",
                 at.isCell() ? at.column() : at.name(),
-                value.understood(),
+                value(value),
                 value.unit(),
                 value.typed(),
                 value.reason(),
                 DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(line.time()),
                 line.who());
+    }
+
+    /** What has a unit is a number; words have none. */
+    private static Object value(Fact.Value value) {
+        try {
+            return value.unit().isEmpty() ? value.understood() : new BigDecimal(value.understood());
+        } catch (NumberFormatException words) {
+            return value.understood();
+        }
     }
 }

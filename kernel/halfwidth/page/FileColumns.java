@@ -1,12 +1,15 @@
 package halfwidth.page;
 
+import halfwidth.spreadsheet.CsvRow;
+import halfwidth.spreadsheet.SpreadsheetFile;
 import halfwidth.value.Entry;
 import halfwidth.value.Kind;
 import halfwidth.value.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.apache.commons.csv.CSVFormat;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * How the columns of a CSV file stand for the columns of a table of readings.
@@ -14,21 +17,24 @@ import org.apache.commons.csv.CSVFormat;
  * @param places the place in the file of each column of the table, from 0; -1 for an optional one
  *     that it leaves out
  * @param units the unit to add to a cell of each column of the table; "" for none
+ * @param mark the decimal mark of its numbers
+ * @param decimals whether a column of the table has numbers with decimals
  * @param width how many columns the file has
  * @param problems what is wrong with the file's header
  */
-record FileColumns(List<Integer> places, List<String> units, int width, List<String> problems) {
+record FileColumns(
+        List<Integer> places,
+        List<String> units,
+        DecimalMark mark,
+        List<Boolean> decimals,
+        int width,
+        List<String> problems) {
 
-    /** Commas, or what programs write instead where the comma is the decimal point. */
-    static CSVFormat format(String text) {
-        String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
-        char separator = header.contains("\t") ? '\t' : header.contains(";") ? ';' : ',';
-        return CsvRow.COMMAS.builder().setDelimiter(separator).get();
-    }
-
-    static FileColumns of(List<String> header, List<Column> columns) {
+    static FileColumns of(SpreadsheetFile file, List<Column> columns) {
+        List<String> header = file.rows().get(0).cells();
+        List<CsvRow> below = file.rows().subList(1, file.rows().size());
         List<ColumnHeading> headings = header.stream().map(ColumnHeading::of).toList();
-        List<String> found = headings.stream().map(ColumnHeading::name).toList();
+        List<String> found = named(headings, columns);
         List<String> wanted = columns.stream().map(Column::name).toList();
         List<Integer> places = new ArrayList<>();
         List<String> units = new ArrayList<>();
@@ -44,12 +50,55 @@ record FileColumns(List<Integer> places, List<String> units, int width, List<Str
             }
         }
         for (int i = 0; i < found.size(); i++) {
-            if (!wanted.contains(found.get(i))) {
+            if (!wanted.contains(found.get(i)) && !isEmpty(i, header, below)) {
                 String name = header.get(i).isBlank() ? "(empty)" : header.get(i);
                 problems.add("column " + name + " is unknown; " + Near.advice(name, wanted));
             }
         }
-        return new FileColumns(places, units, header.size(), problems);
+        List<Boolean> decimals =
+                columns.stream().map(column -> DecimalMark.isIn(column.kind())).toList();
+        DecimalMark mark = DecimalMark.of(file.separator(), numbers(places, decimals, below));
+        return new FileColumns(places, units, mark, decimals, header.size(), problems);
+    }
+
+    /** Headings by the names that the table has for them, whatever their capitals and blanks. */
+    private static List<String> named(List<ColumnHeading> headings, List<Column> columns) {
+        List<String> wanted = columns.stream().map(Column::name).toList();
+        return headings.stream()
+                .map(ColumnHeading::name)
+                .map(
+                        name ->
+                                wanted.contains(name)
+                                        ? name
+                                        : wanted.stream()
+                                                .filter(known -> plain(known).equals(plain(name)))
+                                                .findFirst()
+                                                .orElse(name))
+                .toList();
+    }
+
+    private static String plain(String name) {
+        return name.replaceAll("[\\s\u2009\u202f]+", " ").toLowerCase(Locale.ROOT);
+    }
+
+    /** A spreadsheet writes a column in which nothing stands if there is one behind it. */
+    private static boolean isEmpty(int place, List<String> header, List<CsvRow> below) {
+        return header.get(place).isEmpty()
+                && below.stream()
+                        .filter(row -> place < row.cells().size())
+                        .allMatch(row -> row.cells().get(place).isEmpty());
+    }
+
+    private static Stream<String> numbers(
+            List<Integer> places, List<Boolean> decimals, List<CsvRow> below) {
+        return IntStream.range(0, places.size())
+                .filter(i -> decimals.get(i) && places.get(i) >= 0)
+                .boxed()
+                .flatMap(
+                        i ->
+                                below.stream()
+                                        .filter(row -> places.get(i) < row.cells().size())
+                                        .map(row -> row.cells().get(places.get(i))));
     }
 
     /** The unit that the header states, if that is not the declared one. */
@@ -73,17 +122,16 @@ record FileColumns(List<Integer> places, List<String> units, int width, List<Str
         return "";
     }
 
-    /** The cells of a row in the order of the table; empty if the row is of another length. */
-    Optional<List<String>> inOrder(List<String> cells) {
-        if (cells.size() != width) {
-            return Optional.empty();
-        }
-        List<String> ordered = new ArrayList<>();
-        for (int i = 0; i < places.size(); i++) {
-            String cell = places.get(i) < 0 ? "" : cells.get(places.get(i));
-            ordered.add(withUnit(cell, units.get(i)));
-        }
-        return Optional.of(ordered);
+    /**
+     * What one would type into a column of the table.
+     *
+     * @param column its place in the table, from 0
+     * @param cells a row of the file
+     * @throws halfwidth.value.EntryRefused if its decimal mark cannot be told
+     */
+    String typed(int column, List<String> cells) {
+        String cell = places.get(column) < 0 ? "" : cells.get(places.get(column));
+        return withUnit(decimals.get(column) ? mark.read(cell) : cell, units.get(column));
     }
 
     /** A cell that ends in a digit has no unit of its own. */
@@ -95,7 +143,7 @@ record FileColumns(List<Integer> places, List<String> units, int width, List<Str
     String wrongLength(CsvRow line) {
         return String.format(
                 "has %d cells where the header has %d; give as many, and put quotation marks"
-                        + " around a cell with a decimal comma",
+                        + " around a cell with a comma in it, or save it as xlsx",
                 line.cells().size(), width);
     }
 }

@@ -1,5 +1,6 @@
 package halfwidth.page;
 
+import halfwidth.spreadsheet.SpreadsheetFile;
 import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
 import java.nio.file.Path;
@@ -133,7 +134,7 @@ public record Filled(
      *     accept its value, naming each by line
      */
     public Filled withInputs(Path file) {
-        return new InputsFile(file).into(this);
+        return new InputsFile(SpreadsheetFile.read(file)).into(this);
     }
 
     /**
@@ -171,16 +172,27 @@ public record Filled(
     }
 
     /**
-     * A copy with one more table of readings filled in from a CSV file.
+     * A copy with one more table of readings filled in from a file.
      *
      * @param name the table's name
-     * @param file a CSV file with commas, semicolons or tabs, and a header: the table's columns in
-     *     any order, where a unit in brackets other than the declared one is converted; lines above
-     *     it that begin with # are notes
+     * @param file see {@link #withReadings(String, SpreadsheetFile)}
      * @throws EntryRefused if the page has no such table, or the file cannot be read as it, naming
      *     each cell by line and column
      */
     public Filled withReadings(String name, Path file) {
+        return withReadings(name, SpreadsheetFile.read(file));
+    }
+
+    /**
+     * A copy with one more table of readings filled in from the rows of a file.
+     *
+     * @param name the table's name
+     * @param file a header with the table's columns in any order and in whatever letter case, where
+     *     a unit in brackets other than the declared one is converted, and rows below it
+     * @throws EntryRefused if the page has no such table, or the file cannot be read as it, naming
+     *     each cell by line and column
+     */
+    public Filled withReadings(String name, SpreadsheetFile file) {
         return withTable(name, new ReadingsReader(table(name)).file(file));
     }
 

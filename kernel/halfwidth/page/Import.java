@@ -1,14 +1,18 @@
 package halfwidth.page;
 
+import halfwidth.spreadsheet.CsvRow;
+import halfwidth.spreadsheet.SpreadsheetFile;
 import halfwidth.value.EntryRefused;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * Foreign data, from a CSV file or a pasted block, on their way into a table of readings. Nothing
- * is guessed: the mapping is shown, and units and tone sides that are not stated are asked for.
+ * Foreign data, from a file or a pasted block, on their way into a table of readings. Nothing is
+ * guessed: the mapping is shown, and units and tone sides that are not stated are asked for.
  *
  * @param mapping how each column of the data is taken
  * @param absent the table's columns that the data lack: they stay blank
@@ -38,34 +42,38 @@ public record Import(
     }
 
     /** Proposes how to take data whose headings say all that must be stated. */
-    public static Import propose(Part.Readings table, String text) {
-        return propose(table, text, Map.of());
+    public static Import propose(Part.Readings table, SpreadsheetFile file) {
+        return propose(table, file, Map.of());
     }
 
     /**
      * Proposes how to take data.
      *
-     * @param text CSV with commas, semicolons or tabs, with a header or without
+     * @param file its rows, with a header or without
      * @param stated what their headings do not say: by heading, the table's column with unit and
      *     sign, as in {@code near [µA, + in the 150]}; "" to leave that column out
      */
-    public static Import propose(Part.Readings table, String text, Map<String, String> stated) {
-        List<String> problems = new ArrayList<>();
-        String plain = SourceText.withPlainLines(text);
-        List<CsvRow> all =
-                CsvRow.read(
-                        plain,
-                        1,
-                        FileColumns.format(plain),
-                        (line, message) -> problems.add("line " + line + ": " + message));
-        if (all.isEmpty()) {
-            problems.add("there are no rows; give at least one reading");
-            return new Import(List.of(), List.of(), List.of(), List.of(), problems);
-        }
+    public static Import propose(
+            Part.Readings table, SpreadsheetFile file, Map<String, String> stated) {
+        List<CsvRow> all = file.rows();
         boolean headed = isHeader(all.get(0), table, stated);
         List<CsvRow> rows = headed ? all.subList(1, all.size()) : all;
         List<Mapped> mapping = mapping(all.get(0), headed, table, stated);
-        return new Proposing(table, mapping, rows, problems).propose(stated);
+        DecimalMark mark = DecimalMark.of(file.separator(), numbers(mapping, rows));
+        return new Proposing(table, mapping, rows, file, mark, new ArrayList<>()).propose(stated);
+    }
+
+    private static Stream<String> numbers(List<Mapped> mapping, List<CsvRow> rows) {
+        return rows.stream()
+                .flatMap(
+                        row ->
+                                IntStream.range(0, Math.min(mapping.size(), row.cells().size()))
+                                        .filter(i -> isNumber(mapping.get(i)))
+                                        .mapToObj(row.cells()::get));
+    }
+
+    private static boolean isNumber(Mapped mapped) {
+        return mapped.column().filter(column -> DecimalMark.isIn(column.kind())).isPresent();
     }
 
     /** A row is a header if it names a column, or if it has no number at all. */
@@ -98,7 +106,12 @@ public record Import(
 
     /** Checks the mapping and reads the rows by it. */
     private record Proposing(
-            Part.Readings table, List<Mapped> mapping, List<CsvRow> rows, List<String> problems) {
+            Part.Readings table,
+            List<Mapped> mapping,
+            List<CsvRow> rows,
+            SpreadsheetFile file,
+            DecimalMark mark,
+            List<String> problems) {
 
         Import propose(Map<String, String> stated) {
             List<String> questions = new ArrayList<>();
@@ -124,14 +137,16 @@ public record Import(
 
         private List<String> questions(Mapped mapped, int place, Map<String, String> stated) {
             String heading = mapped.heading();
+            List<String> cells =
+                    rows.stream()
+                            .filter(row -> place < row.cells().size())
+                            .map(row -> row.cells().get(place))
+                            .toList();
             if (mapped.column().isPresent()) {
-                return mapped.questions(
-                        rows.stream()
-                                .filter(row -> place < row.cells().size())
-                                .map(row -> row.cells().get(place))
-                                .toList());
+                return mapped.questions(cells);
             }
-            return stated.getOrDefault(heading, "?").isEmpty()
+            boolean empty = heading.isEmpty() && cells.stream().allMatch(String::isEmpty);
+            return empty || stated.getOrDefault(heading, "?").isEmpty()
                     ? List.of()
                     : List.of(
                             String.format(
@@ -146,8 +161,8 @@ public record Import(
                 if (row.cells().size() != mapping.size()) {
                     problems.add(
                             String.format(
-                                    "line %s has %s cells where the first has %s",
-                                    row.line(), row.cells().size(), mapping.size()));
+                                    "%s has %s cells where the first has %s",
+                                    file.placeWithin(row), row.cells().size(), mapping.size()));
                 } else {
                     taken.add(table.columns().stream().map(to -> cell(row, to)).toList());
                 }
@@ -158,19 +173,23 @@ public record Import(
         private String cell(CsvRow row, Column to) {
             for (int i = 0; i < mapping.size(); i++) {
                 if (mapping.get(i).column().equals(Optional.of(to))) {
-                    return read(row, to, mapping.get(i).typed(row.cells().get(i)));
+                    return read(row, to, mapping.get(i), row.cells().get(i));
                 }
             }
             return "";
         }
 
-        private String read(CsvRow row, Column to, String typed) {
+        private String read(CsvRow row, Column to, Mapped mapped, String cell) {
             try {
+                String typed = mapped.typed(isNumber(mapped) ? mark.read(cell) : cell);
                 to.read(typed);
+                return typed;
             } catch (EntryRefused refusal) {
-                problems.add("line " + row.line() + ", " + to.name() + ": " + refusal.getMessage());
+                problems.add(
+                        "%s, %s: %s"
+                                .formatted(file.placeWithin(row), to.name(), refusal.getMessage()));
+                return cell;
             }
-            return typed;
         }
     }
 }

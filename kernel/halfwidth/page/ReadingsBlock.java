@@ -1,5 +1,6 @@
 package halfwidth.page;
 
+import halfwidth.spreadsheet.CsvRow;
 import halfwidth.value.EntryRefused;
 import java.util.ArrayList;
 import java.util.HashSet;

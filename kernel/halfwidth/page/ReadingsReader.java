@@ -1,15 +1,20 @@
 package halfwidth.page;
 
+import halfwidth.spreadsheet.CsvRow;
+import halfwidth.spreadsheet.SpreadsheetFile;
 import halfwidth.value.Entry;
 import halfwidth.value.EntryRefused;
-import java.nio.file.Path;
+import halfwidth.value.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
 
 /** Reads rows into a table of readings, and tells all that is wrong with them at once. */
 final class ReadingsReader {
     private static final int TOLD = 20;
+    private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}( .*)?");
 
     private final Part.Readings table;
     private final List<String> problems = new ArrayList<>();
@@ -27,27 +32,32 @@ final class ReadingsReader {
         return atLeastOne(entries, table.name());
     }
 
-    List<List<Optional<Entry>>> file(Path file) {
-        List<CsvRow> lines = FileText.rows(file);
-        FileColumns columns = FileColumns.of(lines.get(0).cells(), table.columns());
-        columns.problems()
-                .forEach(problem -> problems.add(place(file, lines.get(0)) + ": " + problem));
+    List<List<Optional<Entry>>> file(SpreadsheetFile file) {
+        CsvRow header = file.rows().get(0);
+        List<CsvRow> below = file.rows().subList(1, file.rows().size());
+        FileColumns columns = FileColumns.of(file, table.columns());
+        columns.problems().forEach(problem -> problems.add(file.place(header) + ": " + problem));
         refuseIfAny();
         List<List<Optional<Entry>>> entries = new ArrayList<>();
-        for (CsvRow line : lines.subList(1, lines.size())) {
-            columns.inOrder(line.cells())
-                    .ifPresentOrElse(
-                            cells -> row(place(file, line), cells).ifPresent(entries::add),
-                            () ->
-                                    problems.add(
-                                            place(file, line) + ": " + columns.wrongLength(line)));
+        for (CsvRow line : below) {
+            if (line.cells().size() == columns.width()) {
+                entries.add(row(file.place(line), columns, line.cells()));
+            } else {
+                problems.add(file.place(line) + ": " + columns.wrongLength(line));
+            }
         }
         refuseIfAny();
-        return atLeastOne(entries, file.toString());
+        return atLeastOne(entries, file.name());
     }
 
-    private static String place(Path file, CsvRow line) {
-        return file + ":" + line.line();
+    private List<Optional<Entry>> row(String place, FileColumns columns, List<String> cells) {
+        List<Optional<Entry>> entries = new ArrayList<>();
+        for (int i = 0; i < table.columns().size(); i++) {
+            Column column = table.columns().get(i);
+            int at = i;
+            entries.add(cell(place, column, () -> typed(column, columns.typed(at, cells))));
+        }
+        return entries;
     }
 
     private static <T> List<T> atLeastOne(List<T> rows, String where) {
@@ -67,18 +77,31 @@ final class ReadingsReader {
         }
         List<Optional<Entry>> entries = new ArrayList<>();
         for (int i = 0; i < cells.size(); i++) {
-            entries.add(cell(place, table.columns().get(i), cells.get(i)));
+            String typed = cells.get(i);
+            entries.add(cell(place, table.columns().get(i), () -> typed));
         }
         return Optional.of(entries);
     }
 
-    private Optional<Entry> cell(String place, Column column, String typed) {
+    private Optional<Entry> cell(String place, Column column, Supplier<String> typed) {
         try {
-            return column.read(typed);
+            return column.read(typed.get());
         } catch (EntryRefused refusal) {
             problems.add(place + ", " + column.name() + ": " + refusal.getMessage());
             return Optional.empty();
         }
+    }
+
+    /** A spreadsheet makes a date of a fraction or a range, and says nothing. */
+    private static String typed(Column column, String cell) {
+        boolean number = DecimalMark.isIn(column.kind()) || column.kind() instanceof Kind.Count;
+        if (number && DATE.matcher(cell).matches()) {
+            throw new EntryRefused(
+                    cell
+                            + " is a date where a number is expected; a spreadsheet makes one of"
+                            + " what is typed as 1/2 or 1-2: make the cell text and type it again");
+        }
+        return cell;
     }
 
     private void refuseIfAny() {

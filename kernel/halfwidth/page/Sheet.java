@@ -1,5 +1,6 @@
 package halfwidth.page;
 
+import halfwidth.spreadsheet.CsvRow;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;

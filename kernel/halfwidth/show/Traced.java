@@ -59,6 +59,16 @@ public record Traced(Sheet sheet, Propagation propagation, MethodSources methods
                 answer, answer.number().orElseThrow(), trace, FirstOrder.of(trace, propagation));
     }
 
+    /**
+     * The uncertainty of an answer: the page's own, else to first order. None where the page states
+     * one that did not come out.
+     */
+    public Optional<Double> uncertainty(Answer answer) {
+        return answer.uncertainty().isPresent() || answer.result().uncertainty().isPresent()
+                ? answer.uncertainty()
+                : uncertainty(answer.result().name());
+    }
+
     /** The uncertainty of a result to first order, where there is one. */
     Optional<Double> uncertainty(String result) {
         return Optional.ofNullable(propagation.results().get(result))

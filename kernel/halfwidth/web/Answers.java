@@ -18,6 +18,7 @@ final class Answers {
         looks.put("/fill/", filling::page);
         looks.put("/plot/", filling::plot);
         looks.put("/csv/", filling::csv);
+        looks.put("/results/", filling::results);
         looks.put("/record/", filling::record);
         looks.put("/progress/", filling::progress);
         ReviewAnswers reviewing = new ReviewAnswers(notebook);

@@ -11,7 +11,12 @@ import halfwidth.page.Page;
 import halfwidth.show.Counted;
 import halfwidth.show.Html;
 import halfwidth.show.HtmlSheet;
+import halfwidth.show.ResultsCsv;
 import halfwidth.show.Sheet;
+import halfwidth.show.Traced;
+import halfwidth.spreadsheet.CsvFor;
+import halfwidth.spreadsheet.SpreadsheetFile;
+import java.nio.charset.StandardCharsets;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -160,19 +165,29 @@ record FillAnswers(Notebook notebook) {
                 200, Entering.understood(notebook.page(visit.page()), place, form.get("typed")));
     }
 
-    /** Enters a table from the text of a CSV file, unless it is no longer what the window shows. */
+    /** Enters a table from the bytes of a file, unless it is no longer what the window shows. */
     Reply load(Request request, Visit visit) {
         Page page = notebook.page(visit.page());
         String table = request.form().get("table");
         Filled before = notebook.job().filled(page, visit.name()).filled();
-        Filled after = CsvText.entered(before, table, request.form().get("text"));
+        SpreadsheetFile file =
+                SpreadsheetFile.of(request.form().get("file"), request.form().bytes("bytes"));
+        Filled after = before.withReadings(table, file);
         Map<Place, String> seen = new HashMap<>();
         List<Place> places = places(request.form(), "seen");
         for (int i = 0; i < places.size(); i++) {
             seen.put(places.get(i), request.form().all("seen").get(i));
         }
         notebook.job().keep(after, visit.name(), seen);
-        return Reply.html(parts(notebook.scene(visit, Notebook.Effort.ONCE, List.of())));
+        return Reply.html(
+                parts(notebook.scene(visit, Notebook.Effort.ONCE, List.of()), loaded(file)));
+    }
+
+    /** What was decided in reading a file; "" if nothing was. */
+    private static String loaded(SpreadsheetFile file) {
+        return file.remarks().isEmpty()
+                ? ""
+                : "Loaded: %s.".formatted(String.join(", ", file.remarks()));
     }
 
     /**
@@ -253,7 +268,16 @@ record FillAnswers(Notebook notebook) {
         String table = request.query().get("table");
         Scene scene = asked(request, visit, Notebook.Effort.ONCE);
         String name = visit.page() + "-" + visit.name() + "-" + table + ".csv";
-        return Reply.file(name, "text/csv; charset=utf-8", CsvText.of(scene, table));
+        return Reply.file(name, "text/csv; charset=utf-8", ReadingsCsv.of(scene, table));
+    }
+
+    /** The results as CSV: for a spreadsheet, with decimal commas where it is asked so. */
+    Reply results(Request request, Visit visit) {
+        boolean commas = request.query().find("decimal").filter("comma"::equals).isPresent();
+        Traced traced = notebook.traced(asked(request, visit, Notebook.Effort.ONCE));
+        String csv = ResultsCsv.of(traced, commas ? CsvFor.DECIMAL_COMMA : CsvFor.DECIMAL_POINT);
+        String name = visit.page() + "-" + visit.name() + "-results.csv";
+        return Reply.file(name, "text/csv; charset=utf-8", csv.getBytes(StandardCharsets.UTF_8));
     }
 
     /** The sheet that stands alone, to be printed and kept. */

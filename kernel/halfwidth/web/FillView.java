@@ -37,6 +37,7 @@ record FillView(Scene scene, Html html) {
                 "0");
         if (scene.ran()) {
             parts.results();
+            save();
         } else {
             html.element("p", "The results are being computed.", "class", "computing");
         }
@@ -44,6 +45,15 @@ record FillView(Scene scene, Html html) {
         html.open("section", "class", "views", "aria-label", "Plots and tables");
         views(parts);
         html.close().close().line();
+    }
+
+    private void save() {
+        String results = scene.address("/results");
+        html.open("p", "class", "tools").text("Save results as CSV, ");
+        html.element("a", "with decimal points", "href", results);
+        html.text(" or ");
+        html.element("a", "with decimal commas", "href", results + scene.also("decimal", "comma"));
+        html.close();
     }
 
     /** Prose that leads to something to fill in; what leads to steps only is for the reviewer. */

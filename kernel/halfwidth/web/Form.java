@@ -3,6 +3,7 @@ package halfwidth.web;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,6 +61,19 @@ record Form(Map<String, List<String>> values) {
      */
     String get(String name) {
         return find(name).orElseThrow(() -> new Refusal(400, "The value " + name + " is missing."));
+    }
+
+    /**
+     * A value that is bytes, in Base64 (RFC 4648).
+     *
+     * @throws Refusal if it is absent or none
+     */
+    byte[] bytes(String name) {
+        try {
+            return Base64.getDecoder().decode(get(name));
+        } catch (IllegalArgumentException malformed) {
+            throw new Refusal(400, "The value " + name + " must be bytes in Base64.");
+        }
     }
 
     /**

@@ -25,10 +25,12 @@ import halfwidth.run.OpenPage;
 import halfwidth.run.Propagation;
 import halfwidth.run.Run;
 import halfwidth.run.Script;
+import halfwidth.run.Step;
 import halfwidth.run.Workshop;
 import halfwidth.show.OwnCopy;
 import halfwidth.show.Sheet;
 import halfwidth.show.Stamp;
+import halfwidth.show.Traced;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -338,6 +340,12 @@ final class Notebook implements AutoCloseable {
      */
     Propagation propagated(Scene scene, int draws) {
         return desks.of(scene.page().name()).propagated(scene.sheet().filled(), draws);
+    }
+
+    /** A sheet with where its results come from. */
+    Traced traced(Scene scene) {
+        List<Step> steps = scene.sheet().run().steps().stream().map(Run.Ran::step).toList();
+        return new Traced(scene.sheet(), propagated(scene, 0), methods.of(scene.page(), steps));
     }
 
     /** A picture of a plot. */

@@ -102,8 +102,8 @@ record ReadingsEntry(Scene scene, Html html) {
         html.text(scene.counted(table)).close();
         html.open("div", "class", "tools");
         html.element("a", "Save as CSV", "href", scene.address("/csv") + scene.also("table", name));
-        html.open("label", "class", "file").text("Load a CSV file");
-        html.single("input", "type", "file", "accept", ".csv,.txt,.tsv", "data-load", name);
+        html.open("label", "class", "file").text("Load a CSV or xlsx file");
+        html.single("input", "type", "file", "accept", ".csv,.txt,.tsv,.xlsx", "data-load", name);
         html.close().close();
     }
 }

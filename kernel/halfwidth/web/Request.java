@@ -1,6 +1,7 @@
 package halfwidth.web;
 
 import com.sun.net.httpserver.HttpExchange;
+import halfwidth.spreadsheet.SpreadsheetFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URLDecoder;
@@ -16,8 +17,8 @@ import java.util.Optional;
  * @param form what was sent along
  */
 record Request(HttpExchange exchange, String method, String path, Form query, Form form) {
-    /** More than a season of sweeps in one piece. */
-    static final int MOST_BYTES = 2_000_000;
+    /** The largest file of readings, which a form makes longer by a half at most. */
+    static final int MOST_BYTES = SpreadsheetFile.MOST_BYTES / 2 * 3;
 
     /** In milliseconds: what is sent on one machine is there by then. */
     private static final long SOON = 200;

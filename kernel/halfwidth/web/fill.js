@@ -324,22 +324,39 @@ function takeBack(first) {
   });
 }
 
+/** Its bytes, not its text: the program tells what they are. */
+function base64(file) {
+  return new Promise((done, failed) => {
+    const reader = new FileReader();
+    reader.onload = () => done(reader.result.replace(/^[^,]*,/, ""));
+    reader.onerror = () => failed(reader.error);
+    reader.readAsDataURL(file);
+  });
+}
+
 async function load(input) {
-  const text = await input.files[0].text();
-  input.value = "";
+  const file = input.files[0];
+  let bytes;
+  try {
+    bytes = await base64(file);
+  } catch (unread) {
+    tell(`${file.name} cannot be read: ${unread.message}`, "bad");
+    return;
+  } finally {
+    input.value = "";
+  }
   const cells = entries().filter((cell) => cell.dataset.row && cell.dataset.name === input.dataset.load);
   const seenCells = cells.flatMap(({ dataset: { name, row, column, seen: before } }) => [
     ["name", name], ["row", row], ["column", column], ["seen", before],
   ]);
   await asking(async () => {
-    const answer = await send("load", [["table", input.dataset.load], ["text", text], ...seenCells]);
+    const answer = await send("load", [["table", input.dataset.load], ["file", file.name], ["bytes", bytes], ...seenCells]);
     if (answer.status === 200) {
-      tell("");
       for (const cell of cells) {
         drafts.drop(place(cell)); // the file stands in place of what was refused
         due.delete(place(cell));
       }
-      show(answer.text);
+      tell(show(answer.text).querySelector("#parts").dataset.told);
     } else {
       tell(`The file was not entered: ${answer.text}`, "bad");
     }

@@ -1,4 +1,4 @@
-package halfwidth.page;
+package halfwidth.spreadsheet;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -11,13 +11,14 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * A line of CSV. Lines are read one by one: a cell may not run over lines, so that a quotation mark
- * left open is found where it stands.
+ * A line of CSV, or a row of a workbook. Lines are read one by one: a cell may not run over lines,
+ * so that a quotation mark left open is found where it stands.
  *
  * @param line 1-based
  */
-record CsvRow(int line, List<String> cells) {
-    static final CSVFormat COMMAS =
+public record CsvRow(int line, List<String> cells) {
+    /** What pages are written with. */
+    public static final CSVFormat COMMAS =
             CSVFormat.DEFAULT.builder().setIgnoreSurroundingSpaces(true).setTrim(true).get();
 
     /**
@@ -26,7 +27,7 @@ record CsvRow(int line, List<String> cells) {
      * @param first the number of the first line, 1-based
      * @param problem takes the line and the message of what is wrong
      */
-    static List<CsvRow> read(
+    public static List<CsvRow> read(
             String text, int first, CSVFormat format, BiConsumer<Integer, String> problem) {
         List<CsvRow> rows = new ArrayList<>();
         List<String> lines = text.lines().toList();
@@ -48,8 +49,8 @@ record CsvRow(int line, List<String> cells) {
         } catch (IOException | UncheckedIOException malformed) {
             problem.accept(
                     line,
-                    "a quotation mark is out of place; expected \"…\" around a whole cell, and"
-                            + " \"\" for one inside it");
+                    "a quotation mark is out of place; expected \"…\" around a whole cell, \"\""
+                            + " for one inside it, and no line break within a cell");
             return Optional.empty();
         }
     }
