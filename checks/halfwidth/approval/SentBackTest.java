@@ -22,7 +22,8 @@ class SentBackTest {
     private final List<Event> events = new ArrayList<>();
 
     private long sign(Role role, String by, String content) {
-        events.add(new Signed(next(), NOON, by, role, content, "r.html", "", "", ""));
+        events.add(
+                new Signed(next(), NOON, by, role, content, "r.html", "", "", "", Keyed.WITHOUT));
         return events.size();
     }
 

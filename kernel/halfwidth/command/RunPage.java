@@ -3,6 +3,7 @@ package halfwidth.command;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
+import halfwidth.record.PaperPlots;
 import halfwidth.record.RecordFile;
 import halfwidth.run.OpenPage;
 import halfwidth.run.Outcome;
@@ -96,7 +97,7 @@ final class RunPage implements Callable<Integer> {
         Sheet sheet = sheet(filled, run, copy);
         print(sheet);
         boolean published = kept.publish(sheet, spec.commandLine().getErr());
-        Sheet drawn = shown ? Pictures.drawn(sheet, open) : sheet;
+        Sheet drawn = shown ? PaperPlots.drawn(sheet, open) : sheet;
         if (out != null || tracing.wanted()) {
             trace(tracing.of(drawn, open));
         }

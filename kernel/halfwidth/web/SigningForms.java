@@ -42,10 +42,11 @@ record SigningForms(Scene scene, Rule rule, List<Event> events) {
             String despite = signed.despite().isEmpty() ? "" : ", despite " + signed.despite();
             String remark = signed.remark().isEmpty() ? "" : " " + signed.remark();
             what =
-                    "%s: %s%s. Record %s.%s"
+                    "%s: %s, %s%s. Record %s.%s"
                             .formatted(
                                     signed.role().words(),
                                     signed.by(),
+                                    signed.key().words(),
                                     despite,
                                     signed.record(),
                                     remark);
