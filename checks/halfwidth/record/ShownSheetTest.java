@@ -188,6 +188,8 @@ class ShownSheetTest {
         String text = Files.readString(record);
         String elsewhere = text.replace(Build.ofDrawing(), "21 Elsewhere arm 0123456789ab");
         assertNotEquals(text, elsewhere);
+        assertEquals(How.SAME, shown(sealed(elsewhere)).how(), "if it draws in the same dots");
+        elsewhere = elsewhere.replaceFirst("(base64,[^\"]{200})[^\"]", "$1_");
         ShownSheet moved = shown(sealed(elsewhere));
         assertEquals(How.PLOTS_LEFT_OUT, moved.how());
         assertTrue(moved.words().get(0).contains("21 Elsewhere"), moved.words().get(0));
