@@ -97,9 +97,9 @@ public record Approval(
                 .max(Comparator.comparingLong(Signed::line));
     }
 
-    /** The last signature in a role, of whatever content. */
+    /** The last signature in a role, of whatever content, if it is one at all. */
     Optional<Signed> last(Role role) {
-        return last(last, role);
+        return last(last, role).filter(signed -> !signed.key().isWrong());
     }
 
     /** What is sent back at a field, table or result, or at a step as in {@code line 42}. */
