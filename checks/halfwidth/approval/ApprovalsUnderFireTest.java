@@ -159,7 +159,7 @@ class ApprovalsUnderFireTest {
     }
 
     private static Signed signed(long line, Role role, String by, String content) {
-        return new Signed(line, NOON, by, role, content, "r.html", "", "", "");
+        return new Signed(line, NOON, by, role, content, "r.html", "", "", "", Keyed.WITHOUT);
     }
 
     /** What the sheet and a verified record show once that is signed, by the same rule. */
@@ -174,7 +174,7 @@ class ApprovalsUnderFireTest {
         if (decision.isAllowed()) {
             events.add(
                     signed(9, one.role, "A. Nother", "now")
-                            .despite(against, overridden ? one.reason : ""));
+                            .despite(against, overridden ? one.reason : "", Keyed.WITHOUT));
         }
         Approval shown = Approval.of(events, "now");
         String box = one.role == Role.PREPARED ? "Prepared" : "Checked";

@@ -22,7 +22,8 @@ class SentBackTest {
     private final List<Event> events = new ArrayList<>();
 
     private long sign(Role role, String by, String content) {
-        events.add(new Signed(next(), NOON, by, role, content, "r.html", "", "", ""));
+        events.add(
+                new Signed(next(), NOON, by, role, content, "r.html", "", "", "", Keyed.WITHOUT));
         return events.size();
     }
 
@@ -51,11 +52,35 @@ class SentBackTest {
         assertTrue(shown("a").prepared().isEmpty());
         assertTrue(shown("a").checked().isEmpty());
         assertTrue(shown("a").words().contains("sent back by R. Viewer, at line 4: which source?"));
-        assertTrue(shown("a").words().toString().contains("prepared by P, 2026-06-12, not before"));
+        assertTrue(
+                shown("a")
+                        .words()
+                        .toString()
+                        .contains("prepared by P, 2026-06-12, signed without a key, not before"));
         String heading = shown("a").heading().toString();
         assertEquals("{Sent back by=R. Viewer, at line 4: which source?}", heading);
         assertFalse(rule().prepare("P").isAllowed());
         assertFalse(rule().check("C", false, "The owner wants it in service").isAllowed());
+    }
+
+    /** Whoever alters a line of somebody's leaves a key that does not fit; that is no signature. */
+    @Test
+    void aSignatureWhoseKeyDoesNotFitIsNone() {
+        Keyed fits = new Keyed("3f9a", true);
+        Keyed wrong = new Keyed("3f9a", false);
+        for (Keyed key : List.of(fits, wrong)) {
+            events.clear();
+            Role role = Role.PREPARED;
+            events.add(new Signed(1, NOON, "P", role, "a", "r.html", "", "", "", key));
+            assertEquals(key.fits(), shown("a").prepared().isPresent());
+            String box = shown("a").heading().getOrDefault("Prepared with key", "");
+            assertEquals(key.fits() ? "3f9a" : "", box);
+            assertTrue(shown("a").words().toString().contains(key.words()));
+            assertEquals(key.fits(), rule().check("C", false, "").isAllowed(), "nobody did");
+            sendBack("b");
+            events.add(new Signed(3, NOON, "P", role, "c", "r.html", "", "", "", key));
+            assertEquals(key.fits() ? 0 : 1, shown("c").sentBack().size(), "nor an answer");
+        }
     }
 
     @Test
@@ -70,7 +95,11 @@ class SentBackTest {
         events.add(new Answered(next(), NOON, "P", back, "Annex 10"));
         assertTrue(shown("a").prepared().isPresent());
         assertTrue(shown("a").checked().isEmpty());
-        assertTrue(shown("a").words().toString().contains("checked by C, 2026-06-12, withdrawn"));
+        assertTrue(
+                shown("a")
+                        .words()
+                        .toString()
+                        .contains("checked by C, 2026-06-12, signed without a key, withdrawn"));
         assertFalse(rule().doubts().isEmpty(), "a record of it is not checked either");
         assertTrue(rule().check("C", false, "").isAllowed());
     }

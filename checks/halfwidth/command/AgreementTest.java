@@ -130,8 +130,20 @@ class AgreementTest {
         Program list = program("home", "job", "list");
         Expect.said(list, "A. Example agreed on");
         assertFalse(list.out().contains("not in force"), list.out());
-        Program verified = program("home", "job", "verify", "--seconds", "300", record.toString());
-        Expect.said(verified, "ran OUTSIDE the bounds of page code", "A. Example agreed on");
+        Program verified =
+                program(
+                        "home",
+                        "job",
+                        "verify",
+                        "--run-its-code",
+                        "--seconds",
+                        "300",
+                        record.toString());
+        Expect.said(
+                verified,
+                "step at line",
+                "ran OUTSIDE the bounds of page code",
+                "A. Example agreed on");
         assertFalse(Files.exists(harm));
     }
 

@@ -94,7 +94,7 @@ class JobCommandsTest {
             scratch.path("notebooks")
         };
         assertEquals(0, Program.here(sign).status());
-        Program verified = Program.here("verify", record);
+        Program verified = Program.here("verify", record, "--notebooks", scratch.path("notebooks"));
         assertEquals(0, verified.status(), verified.err());
         assertTrue(verified.out().contains("unchanged"), verified.out());
         assertTrue(verified.out().contains("all 1 results equal"), verified.out());

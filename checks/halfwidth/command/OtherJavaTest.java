@@ -101,7 +101,14 @@ class OtherJavaTest {
                             .start()
                             .waitFor();
             assertEquals(0, made, "on " + java);
-            Program verified = Program.here("verify", "--seconds", "120", record(scratch, job));
+            Program verified =
+                    Program.here(
+                            "verify",
+                            "--seconds",
+                            "120",
+                            "--notebooks",
+                            scratch.path("notebooks"),
+                            record(scratch, job));
             assertEquals(0, verified.status(), verified.out() + verified.err());
             assertTrue(verified.out().contains("all 1 results equal"), verified.out());
         }

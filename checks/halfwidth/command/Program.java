@@ -90,6 +90,7 @@ record Program(int status, String out, String err) {
     private static List<String> line(List<String> jvm, String... arguments) {
         List<String> line = new ArrayList<>();
         line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        line.add("-Duser.home=" + System.getProperty("user.home"));
         line.addAll(jvm);
         line.add("-cp");
         line.add(

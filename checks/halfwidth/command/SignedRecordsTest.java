@@ -131,12 +131,14 @@ class SignedRecordsTest {
         String text = Files.readString(headed);
         assertTrue(text.contains("<dt>Checked despite</dt>"), "it heads the record");
         assertTrue(text.contains("Override by R. Viewer: " + REASON), "with the reason");
+        assertSays(verify(headed.toString()), 1, "NOT RUN", "not the one that this version ships");
         assertSays(
-                verify(headed.toString()),
+                with(new String[] {"verify", headed.toString(), "--run-its-code"}),
                 1,
                 "made with an adapted page: other than shipped at line 16",
                 "1 of 1 checks FAIL",
                 "line 21",
+                "letter by letter",
                 "prepared by P. Reparer",
                 "Override by R. Viewer: " + REASON);
         assertSays(inJob("list"), 0, "checked by R. Viewer", REASON);

@@ -53,7 +53,7 @@ final class DimensionsOfMethods {
                             + "|getCount|getWindowSize|getR|getRSquare|getSignificance"
                             + "|signum|sign|random|atan2|floorDiv|compare|compareTo"
                             + "|getRowNumber|getBackingRowNumber|degreesOfFreedom|rSquared"
-                            + "|effectiveDegreesOfFreedom|correlationWith|factor",
+                            + "|correlationWith|factor",
                     "%",
                     "asPercent",
                     "m/s",

@@ -27,7 +27,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -130,8 +129,8 @@ class ApprovedRecordsTest {
     private SheetEvidence run(Page page, Visit visit) {
         Filled filled = job.filled(page, visit.name()).filled();
         OpenPage at = open.computeIfAbsent(page, one -> workshop.open(Script.of(one)));
-        Run run = at.run(Values.of(filled));
-        Stamp stamp = Stamp.of("1.0", ZonedDateTime.now(), new byte[0]);
+        Run run = at.work(Values.of(filled));
+        Stamp stamp = Stamp.now("1.0", page);
         Sheet sheet = new Sheet(filled, run, job.heading(filled, visit.name()), stamp);
         Run example = at.run(Values.of(Filled.example(page)));
         return new SheetEvidence(sheet, example, job.reasons(visit));
@@ -186,9 +185,9 @@ class ApprovedRecordsTest {
     }
 
     private void verify(Case one, Visit visit, Path record) {
-        Verification verified = Verification.of(record, workshop);
+        Verification verified = Verification.of(ReadRecord.of(record), workshop);
         agree(one, "unchanged", true, verified.holds());
-        Evidence evidence = verified.evidence(difference(verified.filled().page()));
+        Evidence evidence = verified.evidence(difference(verified.record().filled().page()));
         agree(one, "checks hold", !one.factor().equals("2.02"), evidence.checks().isEmpty());
         Rule rule = Signatures.standing(job, record, visit, evidence);
         boolean counts = rule.approval().checked().isPresent() && rule.doubts().isEmpty();

@@ -130,9 +130,12 @@ class RecordTest {
         try (OpenPage open = workshop.open(Script.of(page))) {
             return new Sheet(
                     filled,
-                    open.run(Values.of(filled)),
+                    open.work(Values.of(filled)),
                     job.heading(),
-                    Stamp.of("1.0", ZonedDateTime.now(), new byte[0]));
+                    Stamp.of(
+                            "1.0",
+                            ZonedDateTime.now(),
+                            page.text().getBytes(StandardCharsets.UTF_8)));
         }
     }
 
@@ -140,14 +143,15 @@ class RecordTest {
     void holdsAllThatIsNeededToDoItAgain() {
         Contents contents = Attached.read(RecordFile.bytes(record));
         assertEquals(PAGE.text(), contents.page());
-        assertEquals(job.filled(PAGE, "pair 3").filled(), contents.filled());
+        assertEquals(
+                job.filled(PAGE, "pair 3").filled(), contents.filled(Pages::parseFromElsewhere));
         assertEquals("pair 3", contents.facts().get("visit"));
         assertEquals("1.0", contents.facts().get("program"));
     }
 
     @Test
     void comesOutAgainToTheLastDigit() {
-        Verification verified = Verification.of(record, workshop);
+        Verification verified = Verification.of(ReadRecord.of(record), workshop);
         assertEquals(List.of(), verified.differences());
         assertTrue(verified.holds());
         assertTrue(verified.exact());
@@ -165,9 +169,9 @@ class RecordTest {
                 Path.of("datasets/arrays/ten-one-carrier.csv"),
                 file,
                 java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-        assertEquals(List.of(), Verification.of(written, workshop).differences());
+        assertEquals(List.of(), Verification.of(ReadRecord.of(written), workshop).differences());
         Files.delete(file);
-        Verification verified = Verification.of(written, workshop);
+        Verification verified = Verification.of(ReadRecord.of(written), workshop);
         assertTrue(verified.holds());
         assertTrue(Files.readString(RecordFile.csv(written)).contains("elements,9,"));
         assertTrue(verified.exact());
@@ -180,7 +184,9 @@ class RecordTest {
         String text = Files.readString(written).replace("id=\"array-feeds\"", "id=\"lost\"");
         Path edited = Files.writeString(folder.resolve("by-name.html"), text);
         String refusal =
-                assertThrows(RecordRefused.class, () -> Verification.of(edited, workshop))
+                assertThrows(
+                                RecordRefused.class,
+                                () -> Verification.of(ReadRecord.of(edited), workshop))
                         .getMessage();
         assertTrue(refusal.contains("name of the array file nine-uneven, and not"), refusal);
     }
@@ -214,7 +220,7 @@ class RecordTest {
     void readsTheSameAfterAMailProgramChangedItsLineEnds() throws IOException {
         String text = Files.readString(record);
         Path mailed = Files.writeString(folder.resolve("mailed.html"), text.replace("\n", "\r\n"));
-        assertTrue(Verification.of(mailed, workshop).holds());
+        assertTrue(Verification.of(ReadRecord.of(mailed), workshop).holds());
     }
 
     @Test
@@ -222,8 +228,8 @@ class RecordTest {
         String text = Files.readString(record).replaceFirst("scaled,1[.0-9]+,m", "scaled,1.26,m");
         Path edited = folder.resolve("edited.html");
         Files.writeString(edited, text);
-        Verification verified = Verification.of(edited, workshop);
-        assertFalse(verified.sealed());
+        Verification verified = Verification.of(ReadRecord.of(edited), workshop);
+        assertFalse(verified.record().sealed());
         assertEquals(
                 1,
                 verified.differences().stream()
@@ -237,7 +243,7 @@ class RecordTest {
     void tellsWhereTheValuesAreNotThoseThatWereRun() throws IOException {
         String text = Files.readString(record).replace("taken,,,2.5,", "taken,,,2.6,");
         Path edited = Files.writeString(folder.resolve("values.html"), text);
-        List<String> differences = Verification.of(edited, workshop).differences();
+        List<String> differences = Verification.of(ReadRecord.of(edited), workshop).differences();
         assertTrue(differences.get(0).contains("not those that were run"), differences.toString());
         assertEquals(2, differences.size(), "and scaled");
     }
@@ -256,9 +262,9 @@ class RecordTest {
                         "made from", Fingerprint.of(made));
         Path old = folder.resolve("older.html");
         Files.writeString(old, RecordFile.html(sheet(), about, Map.of()));
-        Verification verified = Verification.of(old, workshop);
+        Verification verified = Verification.of(ReadRecord.of(old), workshop);
         assertEquals(List.of(), verified.differences());
-        assertFalse(verified.saysShipped());
+        assertFalse(verified.record().saysShipped());
     }
 
     @Test
@@ -327,7 +333,9 @@ class RecordTest {
         Path other = folder.resolve("other.html");
         Files.write(other, "<p>not</p>".getBytes(StandardCharsets.UTF_8));
         String refusal =
-                assertThrows(RecordRefused.class, () -> Verification.of(other, workshop))
+                assertThrows(
+                                RecordRefused.class,
+                                () -> Verification.of(ReadRecord.of(other), workshop))
                         .getMessage();
         assertTrue(refusal.contains("no record"), refusal);
     }
@@ -347,7 +355,9 @@ class RecordTest {
         assertTrue(text.contains(piece), piece);
         Path damaged = Files.writeString(folder.resolve("d.html"), text.replace(piece, damage));
         String refusal =
-                assertThrows(RecordRefused.class, () -> Verification.of(damaged, workshop))
+                assertThrows(
+                                RecordRefused.class,
+                                () -> Verification.of(ReadRecord.of(damaged), workshop))
                         .getMessage();
         assertTrue(refusal.contains("was changed, and cannot be read"), refusal);
     }
@@ -362,8 +372,9 @@ class RecordTest {
                         contents.entries(),
                         contents.results(),
                         contents.arrays(),
-                        contents.blanks());
-        assertEquals("a-b--.md", odd.filled().page().file().toString());
+                        contents.blanks(),
+                        contents.heading());
+        assertEquals("a-b--.md", odd.filled(Pages::parseFromElsewhere).page().file().toString());
     }
 
     @ParameterizedTest
@@ -379,7 +390,7 @@ class RecordTest {
                 "a\\n  unchanged\\u000d\\u001b[2J\\u202e",
                 OneLine.of("a\n  unchanged\r\u001b[2J\u202e"));
         List<String> differences = List.of("x is 1\n  all 9 results equal");
-        Verification forged = new Verification(Map.of(), false, 1, true, differences, null);
+        Verification forged = new Verification(null, 1, true, differences, null, null);
         assertEquals(List.of("x is 1\\n  all 9 results equal"), forged.differences());
     }
 }

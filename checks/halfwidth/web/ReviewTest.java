@@ -8,9 +8,15 @@ import halfwidth.job.Job;
 import halfwidth.job.Place;
 import halfwidth.job.Visit;
 import halfwidth.page.Pages;
+import halfwidth.record.ReadRecord;
+import halfwidth.record.ShownSheet;
+import halfwidth.record.Verification;
+import halfwidth.run.Budget;
+import halfwidth.run.Workshop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
@@ -103,13 +109,22 @@ class ReviewTest {
         sign("prepare", "P. Reparer", "");
         Browser.untilShown(".heading", "P. Reparer");
         sign("check", "R. Viewer", "by hand, at the mast");
-        Browser.untilShown("main", "checked: R. Viewer. Record ");
+        Browser.untilShown("main", "checked: R. Viewer, with key ");
         Browser.untilShown("main", "by hand, at the mast");
         assertTrue(served.journal().contains(",R. Viewer,"), served.journal());
         Browser.untilShown(".heading", "R. Viewer");
         try (Stream<Path> records = Files.list(served.folder().resolve("records"))) {
             List<Path> all = records.filter(file -> file.toString().endsWith(".html")).toList();
             boolean named = false;
+            Budget budget = new Budget(Duration.ofMinutes(2), 256, Budget.USUAL.outputBytes());
+            try (Workshop workshop = Workshop.withoutSpare(budget)) {
+                for (Path record : all) {
+                    ReadRecord read = ReadRecord.of(record);
+                    assertEquals(
+                            new ShownSheet(ShownSheet.How.SAME, List.of()),
+                            Verification.of(read, workshop).shown());
+                }
+            }
             for (Path record : all) {
                 named |= Files.readString(record).contains("<dt>Checked by</dt><dd>R. Viewer</dd>");
             }

@@ -155,14 +155,27 @@ public final class AdaptedPages {
      */
     public static Optional<PageDifference> difference(Path notebooks, String name, String text) {
         String digest = Version.of(text.getBytes(StandardCharsets.UTF_8)).digest();
-        if (!NAME.matcher(name).matches() || !Files.isRegularFile(named(name, notebooks))) {
+        Optional<Difference> difference = compared(notebooks, name, text);
+        if (difference.isEmpty()) {
             return Optional.of(new PageDifference(digest, "none of its name is shipped"));
         }
+        return difference
+                .filter(lines -> !lines.isNone())
+                .map(lines -> new PageDifference(digest, lines.words()));
+    }
+
+    /**
+     * A page's text line by line beside the shipped page of its name.
+     *
+     * @param notebooks the folder of the shipped pages
+     * @return empty if none of its name is shipped
+     */
+    public static Optional<Difference> compared(Path notebooks, String name, String text) {
+        if (!NAME.matcher(name).matches() || !Files.isRegularFile(named(name, notebooks))) {
+            return Optional.empty();
+        }
         String shipped = text(named(name, notebooks));
-        Difference difference = Difference.of(shipped.replaceFirst("^\ufeff", ""), text);
-        return difference.isNone()
-                ? Optional.empty()
-                : Optional.of(new PageDifference(digest, difference.words()));
+        return Optional.of(Difference.of(shipped.replaceFirst("^\ufeff", ""), text));
     }
 
     /** How many copies were set aside; they are numbered from 1. */

@@ -15,9 +15,10 @@ import java.util.stream.Stream;
 
 /**
  * What all that was said about a sheet comes to for what it shows now. A signature counts for just
- * the content it was given for. A sheet that was sent back is neither prepared nor checked until
- * each remark is answered, by a text or by other content that was prepared anew. Sending it back,
- * and preparing it again, withdraw a check that was given before.
+ * the content it was given for, and not at all if its key does not fit. A sheet that was sent back
+ * is neither prepared nor checked until each remark is answered, by a text or by other content that
+ * was prepared anew. Sending it back, and preparing it again, withdraw a check that was given
+ * before.
  *
  * @param content the fingerprint of what it shows now
  * @param prepared who prepared just this content
@@ -54,6 +55,7 @@ public record Approval(
         List<Signed> here =
                 all(events, Signed.class)
                         .filter(signed -> open.isEmpty() && signed.content().equals(content))
+                        .filter(signed -> !signed.key().isWrong())
                         .toList();
         Optional<Signed> prepared = last(here, Role.PREPARED);
         long withdrawn =
@@ -84,6 +86,7 @@ public record Approval(
         return text
                 || all(events, Signed.class)
                         .filter(signed -> signed.role() == Role.PREPARED)
+                        .filter(signed -> !signed.key().isWrong())
                         .filter(signed -> signed.line() > back.line())
                         .anyMatch(signed -> !signed.content().equals(back.content()));
     }
@@ -94,9 +97,9 @@ public record Approval(
                 .max(Comparator.comparingLong(Signed::line));
     }
 
-    /** The last signature in a role, of whatever content. */
+    /** The last signature in a role, of whatever content, if it is one at all. */
     Optional<Signed> last(Role role) {
-        return last(last, role);
+        return last(last, role).filter(signed -> !signed.key().isWrong());
     }
 
     /** What is sent back at a field, table or result, or at a step as in {@code line 42}. */
@@ -130,6 +133,9 @@ public record Approval(
                         signed -> {
                             String role = capital(signed.role().words());
                             heading.put(role + " by", signed.by());
+                            if (signed.key().fits()) {
+                                heading.put(role + " with key", signed.key().fingerprint());
+                            }
                             heading.put("Date", signed.time().toLocalDate().toString());
                             if (!signed.despite().isEmpty()) {
                                 heading.put(role + " despite", signed.despite());
@@ -163,6 +169,9 @@ public record Approval(
 
     /** Why a signature does not count for what the sheet shows now. */
     private String whyNot(Signed signed) {
+        if (signed.key().isWrong()) {
+            return "which does not count";
+        }
         if (!signed.content().equals(content)) {
             return "for an earlier state";
         }
@@ -173,8 +182,12 @@ public record Approval(
 
     private static String words(Signed signed) {
         String despite = signed.despite().isEmpty() ? "" : ", despite " + signed.despite();
-        return "%s by %s, %s%s"
+        return "%s by %s, %s, %s%s"
                 .formatted(
-                        signed.role().words(), signed.by(), signed.time().toLocalDate(), despite);
+                        signed.role().words(),
+                        signed.by(),
+                        signed.time().toLocalDate(),
+                        signed.key().words(),
+                        despite);
     }
 }

@@ -20,6 +20,7 @@ public sealed interface Event {
      * @param against what stood against it at the time, in words; "" if nothing did
      * @param reason why it was signed as checked in spite of that; "" if nothing was overridden
      * @param remark may be ""
+     * @param key what it was signed with besides the name
      */
     record Signed(
             long line,
@@ -30,17 +31,22 @@ public sealed interface Event {
             String record,
             String against,
             String reason,
-            String remark)
+            String remark,
+            Keyed key)
             implements Event {
 
         /** The same signature for other content. */
         public Signed of(String other) {
-            return new Signed(line, time, by, role, other, record, against, reason, remark);
+            return new Signed(line, time, by, role, other, record, against, reason, remark, key);
         }
 
-        /** The same signature with what stood against it. */
-        public Signed despite(String what, String why) {
-            return new Signed(line, time, by, role, content, record, what, why, remark);
+        /**
+         * The same signature with what stood against it.
+         *
+         * @param with what it was signed with besides the name
+         */
+        public Signed despite(String what, String why, Keyed with) {
+            return new Signed(line, time, by, role, content, record, what, why, remark, with);
         }
 
         /** As in {@code 2 checks fail: line 25, line 40. Override by R. Viewer: reason}; or "". */

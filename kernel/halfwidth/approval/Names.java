@@ -5,13 +5,13 @@ import java.util.Arrays;
 import java.util.Locale;
 
 /** Compares what people typed as their names, and tells a stated reason from a mere mark. */
-final class Names {
+public final class Names {
     private static final int FEWEST_WORDS = 3;
 
     private Names() {}
 
     /** Whether two names are the same but for case, spaces and punctuation. */
-    static boolean same(String one, String other) {
+    public static boolean same(String one, String other) {
         return folded(one).equals(folded(other));
     }
 
@@ -20,8 +20,11 @@ final class Names {
         return !folded(text).isEmpty();
     }
 
-    /** Upper case first, since some letters, as ß, have no single capital. */
-    private static String folded(String name) {
+    /**
+     * A name without case, spaces and punctuation, as it is compared; "" if it names nobody. Upper
+     * case first, since some letters, as ß, have no single capital.
+     */
+    public static String folded(String name) {
         return Normalizer.normalize(name, Normalizer.Form.NFKC)
                 .toUpperCase(Locale.ROOT)
                 .toLowerCase(Locale.ROOT)

@@ -19,6 +19,9 @@ public final class CommandLineProgram {
     /** It ran, but a limit is not met. */
     static final int LIMIT_NOT_MET = 3;
 
+    /** Nothing was found wrong, but not all that should be looked at was. */
+    static final int NOT_IN_FULL = 4;
+
     private CommandLineProgram() {}
 
     /**
@@ -26,7 +29,8 @@ public final class CommandLineProgram {
      *
      * @param out where its results go
      * @param err where its complaints go
-     * @return 0 it ran, 1 an input or a step failed, 2 wrong usage, 3 a limit is not met
+     * @return 0 it ran, 1 an input or a step failed, 2 wrong usage, 3 a limit is not met, 4 nothing
+     *     was found wrong in a record, but it was not verified in full
      */
     public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
         int status =

@@ -4,6 +4,7 @@ import halfwidth.json.RunJson;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
+import halfwidth.record.PaperPlots;
 import halfwidth.record.RecordFile;
 import halfwidth.run.OpenPage;
 import halfwidth.run.Outcome;
@@ -105,7 +106,7 @@ final class RunPage implements Callable<Integer> {
         Sheet sheet = sheet(filled, run, copy);
         print(sheet);
         boolean published = kept.publish(sheet, spec.commandLine().getErr());
-        Sheet drawn = shown ? Pictures.drawn(sheet, open) : sheet;
+        Sheet drawn = shown ? PaperPlots.drawn(sheet, open) : sheet;
         int status = published ? status(sheet) : CommandLineProgram.FAILED;
         if (out != null || tracing.wanted() || json.wanted()) {
             trace(tracing.of(drawn, open), status);

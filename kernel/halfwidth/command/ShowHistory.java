@@ -1,10 +1,13 @@
 package halfwidth.command;
 
+import halfwidth.approval.Keyed;
 import halfwidth.job.Fact;
 import halfwidth.job.Job;
 import halfwidth.job.Line;
+import halfwidth.record.Signatures;
 import java.io.PrintWriter;
 import java.time.OffsetDateTime;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -33,19 +36,25 @@ final class ShowHistory implements Callable<Integer> {
     public Integer call() {
         Job job = folder.read(spec.commandLine().getErr());
         Set<Long> undone = job.undone();
+        Map<Long, Keyed> keys = Signatures.keys(job);
         OffsetDateTime latest = OffsetDateTime.MIN;
         PrintWriter out = spec.commandLine().getOut();
         for (Line line : job.lines()) {
             if (page.isEmpty() || page.equals(line.fact().visit().page())) {
                 String mark = undone.contains(line.number()) ? "  (undone)" : "";
+                String key =
+                        keys.containsKey(line.number())
+                                ? ", " + keys.get(line.number()).words()
+                                : "";
                 String clock = line.time().isBefore(latest) ? "  (clock set back)" : "";
                 out.printf(
-                        "%6d  %s  %s  %s: %s%s%s%n",
+                        "%6d  %s  %s  %s: %s%s%s%s%n",
                         line.number(),
                         line.time(),
                         line.who(),
                         line.fact().visit(),
                         words(line.fact()),
+                        key,
                         mark,
                         clock);
             }

@@ -8,6 +8,8 @@ import halfwidth.job.Job;
 import halfwidth.job.Visit;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
+import halfwidth.record.PaperPlots;
+import halfwidth.record.ReadRecord;
 import halfwidth.record.RecordFile;
 import halfwidth.record.SendingBack;
 import halfwidth.record.Signatures;
@@ -132,11 +134,12 @@ final class SignRecord implements Callable<Integer> {
         }
         try (Job job = JobFolder.warned(Job.open(folder, name), spec.commandLine().getErr());
                 Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
-            Verification verified = Verification.of(record, workshop);
+            // Before anything of it runs: it is what this job has written, and nobody else.
+            ReadRecord read = ReadRecord.ofJob(job, record);
             if (as == As.ANSWERED) {
-                SendingBack.answer(job, verified.visit(), to, name, remark);
+                SendingBack.answer(job, read.visit(), to, name, remark);
             } else {
-                sign(job, verified, workshop);
+                sign(job, Verification.of(read, workshop), workshop);
             }
             spec.commandLine().getOut().printf("%s by %s%n", as, name);
         }
@@ -144,10 +147,10 @@ final class SignRecord implements Callable<Integer> {
     }
 
     private void sign(Job job, Verification verified, Workshop workshop) {
-        Visit visit = verified.visit();
+        Visit visit = verified.record().visit();
         Page page = Notebooks.page(job.pages(notebooks.pages()), visit.page());
         Evidence evidence =
-                verified.evidence(PageText.of(verified, notebooks.found()).difference())
+                verified.evidence(PageText.of(verified.record(), notebooks.found()).difference())
                         .filledIn(job.isFilledIn(visit));
         if (as == As.SENT_BACK) {
             Sheet sheet = verified.shows().sheet();
@@ -171,20 +174,24 @@ final class SignRecord implements Callable<Integer> {
     /** The same record with this in its heading, since none is ever written over. */
     private Path headed(
             Job job, Verification verified, Map<String, String> heading, Workshop workshop) {
-        Filled filled = verified.filled();
+        Filled filled = verified.record().filled();
         Optional<OwnCopy> copy =
-                verified.saysShipped()
+                verified.record().saysShipped()
                         ? Optional.empty()
                         : Optional.of(
                                 OwnCopy.of(
                                         notebooks.pages().has(filled.page().name()),
                                         verified.shows().example(),
-                                        verified.about().getOrDefault("outside the bounds", "")));
+                                        verified.record()
+                                                .about()
+                                                .getOrDefault("outside the bounds", "")));
         try (OpenPage open = workshop.open(Script.of(filled.page()))) {
             Run run = open.work(Values.of(filled));
             Stamp stamp = Stamp.now(Version.text(), filled.page());
             Sheet sheet = new Sheet(filled, run, heading, stamp, copy);
-            Path file = RecordFile.write(job, Pictures.drawn(sheet, open), verified.visit().name());
+            Path file =
+                    RecordFile.write(
+                            job, PaperPlots.drawn(sheet, open), verified.record().visit().name());
             spec.commandLine().getOut().println("Record with the override: " + file);
             return file;
         }

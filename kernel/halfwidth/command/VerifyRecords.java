@@ -1,43 +1,63 @@
 package halfwidth.command;
 
-import halfwidth.approval.Approval;
-import halfwidth.approval.Evidence;
-import halfwidth.approval.Rule;
-import halfwidth.job.Job;
 import halfwidth.job.JobRefused;
-import halfwidth.job.Visit;
 import halfwidth.json.VerifyJson;
-import halfwidth.record.OneLine;
 import halfwidth.record.RecordRefused;
-import halfwidth.record.Signatures;
-import halfwidth.record.Verification;
 import halfwidth.run.Workshop;
-import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Does records again and says whether all comes out as it was. */
+/** Looks at records, does them again, and says whether all comes out as it was. */
 @Command(
         name = "verify",
         description = {
-            "Do records again from what they hold themselves, and compare every result.",
-            "Exit status 0 if every byte and every result is as it was written, and as the job's"
-                    + " journal says where the record lies in one, the page's checks hold and each"
-                    + " signature counts for just this content; else 1, also while what was sent"
-                    + " back is not answered."
+            "Look at the seal of records, at the journal and the signatures of their job and at"
+                    + " their pages; then do them again from what they hold themselves, and compare"
+                    + " every result and all that they show.",
+            "Nothing runs of one whose seal is broken, which its job's journal does not bear out,"
+                    + " or whose page is not the shipped one.",
+            "Exit status 0 if all is as it was written, signed and worked out, its page's checks"
+                    + " hold and each signature counts for just this content; 1 if anything is not,"
+                    + " if it could not be run, if the journal has a warning, or while what was sent"
+                    + " back is not answered; 4 if nothing was found wrong but not all was compared."
         },
         mixinStandardHelpOptions = true)
 final class VerifyRecords implements Callable<Integer> {
     @Parameters(paramLabel = "RECORD", arity = "1..*", description = "HTML files of records.")
     private List<Path> records;
+
+    @ArgGroup private Running running = new Running();
+
+    /** Whether the code of a record's page may run. */
+    static final class Running {
+        @Option(
+                names = "--without-running",
+                description = "Look at all else; nothing is worked out again.")
+        private boolean never;
+
+        @Option(
+                names = "--run-its-code",
+                description =
+                        "Run the page whatever is wrong with the record, or if it is an adapted one;"
+                                + " within the bounds of page code.")
+        private boolean always;
+
+        boolean never() {
+            return never;
+        }
+
+        boolean always() {
+            return always;
+        }
+    }
 
     @Mixin private AsJson json;
     @Mixin private Notebooks notebooks;
@@ -46,169 +66,57 @@ final class VerifyRecords implements Callable<Integer> {
 
     private final VerifyJson found = new VerifyJson();
 
+    /** Started when the first page is to run. */
+    private Workshop workshop;
+
     @Override
     public Integer call() {
-        boolean all = true;
-        try (Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
-            for (Path record : records) {
-                found.begin(record.toString());
-                boolean holds = looked(record, workshop);
-                found.end(holds);
-                all &= holds;
+        try {
+            int status =
+                    records.stream()
+                            .map(this::looked)
+                            .reduce(RecordCheck.Result.HOLDS, RecordCheck.Result::worse)
+                            .status();
+            if (json.wanted()) {
+                spec.commandLine().getOut().print(found.text(status));
+            }
+            return status;
+        } finally {
+            if (workshop != null) {
+                workshop.close();
             }
         }
-        int status = all ? CommandLineProgram.RAN : CommandLineProgram.FAILED;
-        if (json.wanted()) {
-            spec.commandLine().getOut().print(found.text(status));
-        }
-        return status;
     }
 
     /** One that cannot be looked at keeps nobody from looking at the next. */
-    private boolean looked(Path record, Workshop workshop) {
+    private RecordCheck.Result looked(Path record) {
+        found.begin(record.toString());
+        RecordCheck.Result result = result(record);
+        found.end(result == RecordCheck.Result.HOLDS);
+        return result;
+    }
+
+    private RecordCheck.Result result(Path record) {
         try {
-            return holds(record, workshop);
+            return new RecordCheck(
+                            notebooks.found(),
+                            running,
+                            this::workshop,
+                            json.words(spec.commandLine().getOut()),
+                            spec.commandLine().getErr(),
+                            found)
+                    .look(record);
         } catch (RecordRefused | JobRefused refusal) {
             spec.commandLine().getErr().println(record + ": " + refusal.getMessage());
             found.refused(refusal.getMessage());
-            return false;
+            return RecordCheck.Result.FAILS;
         }
     }
 
-    private boolean holds(Path record, Workshop workshop) {
-        PrintWriter out = json.words(spec.commandLine().getOut());
-        say(out, record.toString());
-        boolean holds;
-        Optional<Evidence> shown = Optional.empty();
-        Optional<Visit> visit = Optional.empty();
-        try {
-            Verification verified = Verification.of(record, workshop);
-            say(
-                    out,
-                    "  %s, run %s with Halfwidth %s on Java %s"
-                            .formatted(
-                                    verified.about().get("page"),
-                                    verified.about().get("ran"),
-                                    verified.about().get("program"),
-                                    verified.about().get("java")));
-            String outside = verified.about().get("outside the bounds");
-            if (outside != null) {
-                say(out, "  ran OUTSIDE the bounds of page code, and is done again within them");
-                say(out, "    " + outside);
-            }
-            say(out, verified.sealed() ? "  unchanged" : "  CHANGED after it was written");
-            say(out, results(verified));
-            verified.differences().forEach(difference -> say(out, "    " + difference));
-            Evidence evidence = page(verified, out);
-            holds = verified.holds() && evidence.checks().isEmpty();
-            shown = Optional.of(evidence);
-            visit = Optional.of(verified.visit());
-        } catch (RecordRefused refusal) {
-            spec.commandLine().getErr().println(refusal.getMessage());
-            found.refused(refusal.getMessage());
-            if (!Files.isReadable(record) || Signatures.job(record).isEmpty()) {
-                return false;
-            }
-            holds = false;
+    private Workshop workshop() {
+        if (workshop == null) {
+            workshop = Workshop.withoutSpare(allowance.budget());
         }
-        boolean signatures = signatures(record, visit, shown, out);
-        out.flush();
-        return holds && signatures;
-    }
-
-    /** Prints which page it was made with, and what does not hold there. */
-    private Evidence page(Verification verified, PrintWriter out) {
-        PageText text = PageText.of(verified, notebooks.found());
-        Evidence evidence = verified.evidence(text.difference());
-        found.again(verified, evidence, text.words());
-        say(out, "  made with " + text.words());
-        int checks = verified.shows().example().checks().size();
-        int failing = evidence.checks().size();
-        String hold = checks == 0 ? "it has no checks" : "all " + checks + " checks hold";
-        String found = failing == 0 ? hold : failing + " of " + checks + " checks FAIL";
-        say(out, "  " + found + (checks == 0 ? "" : " on the worked example"));
-        print("check at %s fails", evidence.checks(), out);
-        print("step at %s fails", evidence.steps(), out);
-        print("limit not met: %s", evidence.limits(), out);
-        print("limit cannot be judged: %s", evidence.unjudged(), out);
-        return evidence;
-    }
-
-    /** Says something on one line, whatever a record or a journal has put into it. */
-    private static void say(PrintWriter out, String words) {
-        out.println(OneLine.of(words));
-    }
-
-    private static void print(String words, List<String> which, PrintWriter out) {
-        which.forEach(one -> say(out, "    " + words.formatted(one)));
-    }
-
-    private static String results(Verification verified) {
-        if (!verified.differences().isEmpty()) {
-            return "  " + verified.differences().size() + " different:";
-        }
-        return "  all "
-                + verified.results()
-                + " results equal, "
-                + (verified.exact() ? "to the last digit" : "to 9 digits");
-    }
-
-    /** Prints who signed, and returns whether it is still what was written and signed. */
-    private boolean signatures(
-            Path record, Optional<Visit> visit, Optional<Evidence> shown, PrintWriter out) {
-        Optional<Path> folder = Signatures.job(record);
-        if (folder.isEmpty()) {
-            say(out, "  not in a job folder, so that its signatures are not known here");
-            return true;
-        }
-        Job job = JobFolder.warned(Job.readOnly(folder.get()), spec.commandLine().getErr());
-        boolean asWritten = Signatures.isAsWritten(job, record);
-        boolean known = Signatures.isKnown(job, record);
-        if (!asWritten) {
-            say(out, "  NOT what the journal says was written");
-        }
-        if (!known) {
-            say(
-                    out,
-                    "  NOT in the journal of this job: it came from elsewhere, or the journal is an"
-                            + " older one");
-        }
-        List<Signatures.Signature> signatures = Signatures.of(job, record);
-        found.inJob(asWritten, known, signatures);
-        for (Signatures.Signature is : signatures) {
-            String remark = is.signed().remark().isEmpty() ? "" : ": " + is.signed().remark();
-            say(
-                    out,
-                    "  signed here as %s by %s, %s%s%s"
-                            .formatted(
-                                    is.signed().role().words(),
-                                    is.signed().by(),
-                                    is.line().time(),
-                                    remark,
-                                    is.changed() ? " - CHANGED since it was signed" : ""));
-        }
-        boolean counts =
-                visit.isEmpty()
-                        || shown.isEmpty()
-                        || counts(Signatures.standing(job, record, visit.get(), shown.get()), out);
-        return asWritten
-                && known
-                && counts
-                && signatures.stream().noneMatch(Signatures.Signature::changed);
-    }
-
-    /** Prints how the record stands, and returns whether what was signed counts. */
-    private boolean counts(Rule rule, PrintWriter out) {
-        found.counts(rule);
-        Approval approval = rule.approval();
-        approval.words().forEach(words -> say(out, "  " + words));
-        approval.sentBack()
-                .forEach(back -> say(out, "    not answered yet, journal line " + back.line()));
-        if (approval.prepared().isEmpty() && approval.checked().isEmpty()) {
-            say(out, "  neither prepared nor checked");
-        }
-        List<String> wrong = rule.doubts();
-        wrong.forEach(why -> say(out, "    DOES NOT COUNT: " + why));
-        return wrong.isEmpty() && approval.sentBack().isEmpty();
+        return workshop;
     }
 }

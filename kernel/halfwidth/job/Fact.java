@@ -1,6 +1,7 @@
 package halfwidth.job;
 
 import halfwidth.approval.Role;
+import halfwidth.key.KeyMark;
 
 /** What one line of the journal says. */
 public sealed interface Fact {
@@ -69,9 +70,31 @@ public sealed interface Fact {
      * @param role as who it was signed
      * @param by who signed, as named; not always whose account the machine wrote it under
      * @param remark what the signer remarks; may be ""
+     * @param content the fingerprint of what it showed; "" where it was signed without a key
+     * @param mark what a key put under it, by {@link SignedText}
      */
-    record Signed(Visit visit, String file, String digest, Role role, String by, String remark)
-            implements Fact {}
+    record Signed(
+            Visit visit,
+            String file,
+            String digest,
+            Role role,
+            String by,
+            String remark,
+            String content,
+            KeyMark mark)
+            implements Fact {
+
+        /** Signed with a name alone, as by programs that knew no keys. */
+        public Signed(
+                Visit visit, String file, String digest, Role role, String by, String remark) {
+            this(visit, file, digest, role, by, remark, "", KeyMark.NONE);
+        }
+
+        /** The same with what a key put under it. */
+        public Signed with(KeyMark put) {
+            return new Signed(visit, file, digest, role, by, remark, content, put);
+        }
+    }
 
     /**
      * Somebody agreed that the page runs outside the bounds of page code.

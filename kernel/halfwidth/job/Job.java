@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * A job folder: {@code job.csv} says which station it is, {@code journal.csv} holds all that was
@@ -24,13 +25,14 @@ import java.util.Set;
  * several threads.
  */
 public final class Job implements AutoCloseable {
-    private static final String JOURNAL = "journal.csv";
+    static final String JOURNAL = "journal.csv";
 
     private final Path folder;
     private final Map<String, String> heading;
     private final List<String> warnings;
     private final List<Line> lines;
     private final Optional<Pen> pen;
+    private final String tie;
 
     /** That job.csv says something else than when the journal was last written, if it does. */
     private Optional<String> otherHeading;
@@ -44,6 +46,7 @@ public final class Job implements AutoCloseable {
         this.warnings = List.copyOf(warnings);
         this.lines = new ArrayList<>(text.lines());
         this.pen = pen;
+        this.tie = text.chain();
         this.now = Moment.after(lines);
     }
 
@@ -183,6 +186,11 @@ public final class Job implements AutoCloseable {
     /** The number of the last line; it grows with everything that is written. */
     public synchronized long last() {
         return lines.isEmpty() ? 0 : lines.get(lines.size() - 1).number();
+    }
+
+    /** The link that the journal's last line ends with, to be found again in it later. */
+    public synchronized JournalLink link() {
+        return new JournalLink(last(), pen.map(Pen::tie).orElse(tie));
     }
 
     /** The numbers of all lines that are undone. */
@@ -351,6 +359,12 @@ public final class Job implements AutoCloseable {
         return write(all);
     }
 
+    /** The same of facts that need the time that their lines will show. */
+    public synchronized List<Line> state(Function<OffsetDateTime, List<Fact>> facts) {
+        OffsetDateTime now = pen().now();
+        return write(facts.apply(now), now);
+    }
+
     /**
      * What was entered together last and is not yet taken back; none if there is nothing.
      *
@@ -395,15 +409,22 @@ public final class Job implements AutoCloseable {
         if (facts.isEmpty()) {
             return List.of();
         }
-        Pen writing =
-                pen.orElseThrow(
-                        () -> new JobRefused(folder + " is open to read only; nothing is kept"));
+        return write(facts, pen().now());
+    }
+
+    private Pen pen() {
+        return pen.orElseThrow(
+                () -> new JobRefused(folder + " is open to read only; nothing is kept"));
+    }
+
+    private List<Line> write(List<Fact> facts, OffsetDateTime at) {
+        Pen writing = pen();
         if (otherHeading.isPresent()) {
             Fact noted = new Fact.Noted(new Visit("", ""), otherHeading.get());
-            lines.addAll(writing.write(last(), List.of(noted)));
+            lines.addAll(writing.write(last(), at, List.of(noted)));
             otherHeading = Optional.empty();
         }
-        List<Line> written = writing.write(last(), facts);
+        List<Line> written = writing.write(last(), at, facts);
         lines.addAll(written);
         if (facts.stream().anyMatch(Fact.Undo.class::isInstance)) {
             now = Moment.after(lines);

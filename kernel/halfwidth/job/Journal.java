@@ -166,6 +166,11 @@ final class Journal implements AutoCloseable {
         ends.note(new JournalEnd(lines.get(lines.size() - 1).number(), tie));
     }
 
+    /** What its last line ends with, and the next is tied to. */
+    String tie() {
+        return before;
+    }
+
     private static String lost(Fact first) {
         return first instanceof Fact.Ran
                 ? "The results of this run are not kept for other pages; the values entered are"

@@ -1,6 +1,7 @@
 package halfwidth.job;
 
 import halfwidth.approval.Role;
+import halfwidth.key.KeyMark;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -111,7 +112,9 @@ final class LineReader {
                 plain(cells.get(11)),
                 Role.valueOf(cells.get(4).toUpperCase(Locale.ROOT)),
                 plain(by),
-                plain(cells.get(15)));
+                plain(cells.get(15)),
+                plain(cells.get(9)),
+                new KeyMark(plain(cells.get(12)), plain(cells.get(13))));
     }
 
     private static Fact value(Visit visit, CSVRecord cells) {

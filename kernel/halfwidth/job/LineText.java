@@ -89,8 +89,18 @@ final class LineText {
             return named("record", fact, record.file(), record.content(), record.digest(), "");
         }
         if (fact instanceof Fact.Signed signed) {
-            String kind = signed.role().words();
-            return named(kind, fact, signed.file(), signed.by(), signed.digest(), signed.remark());
+            return row(
+                    signed.role().words(),
+                    fact,
+                    signed.file(),
+                    "",
+                    signed.content(),
+                    signed.by(),
+                    signed.digest(),
+                    signed.mark().key(),
+                    signed.mark().signature(),
+                    "",
+                    signed.remark());
         }
         if (fact instanceof Fact.Despite despite) {
             return named(

@@ -12,17 +12,27 @@ record Pen(Journal journal, WriterLock lock, String who, Clock clock) implements
     /**
      * Writes facts that hold together or not at all; they are on disk when it returns.
      *
+     * @param now what the clock shows
      * @throws JobRefused if what people typed is too long or was not understood letter by letter
      */
-    List<Line> write(long last, List<Fact> facts) {
+    List<Line> write(long last, OffsetDateTime now, List<Fact> facts) {
         facts.forEach(Pen::checkWords);
-        OffsetDateTime now = OffsetDateTime.now(clock).withNano(0);
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < facts.size(); i++) {
             lines.add(new Line(last + 1 + i, facts.size() - 1 - i, now, who, facts.get(i)));
         }
         journal.append(lines);
         return lines;
+    }
+
+    /** What the last line ends with. */
+    String tie() {
+        return journal.tie();
+    }
+
+    /** What the clock shows, to the second. */
+    OffsetDateTime now() {
+        return OffsetDateTime.now(clock).withNano(0);
     }
 
     /** Of what people typed, that it is not too long and its letters were understood. */

@@ -1,6 +1,7 @@
 package halfwidth.job;
 
 import halfwidth.approval.Event;
+import halfwidth.approval.Keyed;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -16,6 +17,9 @@ final class VisitState {
     private final Map<String, String> recorded = new HashMap<>();
     private final List<Event> events = new ArrayList<>();
     private Line ran;
+
+    /** What was signed last. */
+    private Fact.Signed signed;
 
     void add(Line line) {
         Fact fact = line.fact();
@@ -49,15 +53,22 @@ final class VisitState {
                             line.time(),
                             is.by(),
                             is.role(),
-                            recorded.getOrDefault(is.file(), ""),
+                            is.mark().isThere()
+                                    ? is.content()
+                                    : recorded.getOrDefault(is.file(), ""),
                             is.file(),
                             "",
                             "",
-                            is.remark()));
+                            is.remark(),
+                            SignedText.keyed(is, line.time(), "", "")));
+            signed = is;
         } else if (fact instanceof Fact.Despite despite) {
             int last = events.size() - 1;
-            if (last >= 0 && events.get(last) instanceof Event.Signed signed) {
-                events.set(last, signed.despite(despite.against(), despite.reason()));
+            if (last >= 0 && events.get(last) instanceof Event.Signed event) {
+                String against = despite.against();
+                String reason = despite.reason();
+                Keyed key = SignedText.keyed(signed, event.time(), against, reason);
+                events.set(last, event.despite(against, reason, key));
             }
         } else if (fact instanceof Fact.SentBack is) {
             events.add(

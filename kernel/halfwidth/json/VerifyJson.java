@@ -2,10 +2,12 @@ package halfwidth.json;
 
 import halfwidth.approval.Evidence;
 import halfwidth.approval.Rule;
+import halfwidth.record.ShownSheet;
 import halfwidth.record.Signatures;
 import halfwidth.record.Verification;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -16,6 +18,7 @@ public final class VerifyJson {
     private Members again;
     private Members signed;
     private Optional<String> refused;
+    private List<String> notRun;
 
     /** Begins a record; what is added after is said of it. */
     public void begin(String record) {
@@ -23,11 +26,17 @@ public final class VerifyJson {
         again = null;
         signed = null;
         refused = Optional.empty();
+        notRun = List.of();
     }
 
     /** Adds why it could not be done again, or its job not be read. */
     public void refused(String why) {
         refused = Optional.of(why);
+    }
+
+    /** Adds why its page did not run. */
+    public void notRun(List<String> why) {
+        notRun = why;
     }
 
     /**
@@ -36,25 +45,30 @@ public final class VerifyJson {
      * @param madeWith which text of its page it was made with, in words
      */
     public void again(Verification verified, Evidence evidence, String madeWith) {
-        Map<String, String> about = verified.about();
+        Map<String, String> about = verified.record().about();
         again =
                 new Members()
                         .put("page", about.get("page"))
-                        .put("visit", verified.visit().name())
+                        .put("visit", verified.record().visit().name())
                         .put("ran", about.get("ran"))
                         .put("program", about.get("program"))
                         .put("java", about.get("java"))
                         .put("outside the bounds", about.get("outside the bounds"))
                         .put("made with", madeWith)
-                        .put("unchanged", verified.sealed())
+                        .put("unchanged", verified.record().sealed())
                         .put("results", verified.results())
                         .put("to the last digit", verified.exact())
                         .put("differences", verified.differences())
+                        .put("sheet", sheet(verified.shown().how()))
                         .put("checks", verified.shows().example().checks().size())
                         .put("checks that fail", evidence.checks())
                         .put("steps that fail", evidence.steps())
                         .put("limits not met", evidence.limits())
                         .put("limits not judged", evidence.unjudged());
+    }
+
+    private static String sheet(ShownSheet.How how) {
+        return how.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /** Adds what the journal of its job says of it. */
@@ -74,6 +88,7 @@ public final class VerifyJson {
                 .put("as", is.signed().role().words())
                 .put("by", is.signed().by())
                 .put("time", is.line().time())
+                .put("key", is.key().words())
                 .put("remark", is.signed().remark())
                 .put("changed since", is.changed())
                 .all();
@@ -95,6 +110,7 @@ public final class VerifyJson {
                         .put("record", file)
                         .put("holds", holds)
                         .put("refused", refused)
+                        .put("not run", notRun)
                         .put("again", again == null ? null : again.all())
                         .put("job", signed == null ? null : signed.all())
                         .all());

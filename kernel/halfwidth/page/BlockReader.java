@@ -15,10 +15,12 @@ final class BlockReader {
     private final Problems problems;
     private final Names variables;
     private final Names results;
+    private final boolean files;
     private boolean hasSteps;
     private boolean hasResults;
 
-    BlockReader(Problems problems) {
+    BlockReader(Problems problems, boolean files) {
+        this.files = files;
         this.problems = problems;
         this.variables = new Names(problems);
         this.results = new Names(problems);
@@ -65,7 +67,7 @@ final class BlockReader {
         return switch (fence.info()) {
             case "java" -> new Part.Steps(fence.start(), fence.content());
             case "java check" -> new Part.Checks(fence.start(), fence.content());
-            case "csv inputs" -> new InputsBlock(problems, variables).read(fence);
+            case "csv inputs" -> new InputsBlock(problems, variables, files).read(fence);
             case "csv results" -> new ResultsBlock(problems, results).read(fence);
             default -> unknown(fence);
         };

@@ -17,10 +17,17 @@ final class FieldReader {
 
     private final Sheet.Line line;
     private final Problems problems;
+    private final boolean files;
 
-    FieldReader(Sheet.Line line, Problems problems) {
+    /**
+     * A reader of one line.
+     *
+     * @param files whether an array may be named by the path of a file
+     */
+    FieldReader(Sheet.Line line, Problems problems, boolean files) {
         this.line = line;
         this.problems = problems;
+        this.files = files;
     }
 
     /** The field, or null if anything is wrong with it. */
@@ -79,7 +86,10 @@ final class FieldReader {
         if (kind.isEmpty()) {
             wrong("kind " + word + " is not known; " + Kinds.EXPECTED);
         }
-        return kind.orElse(null);
+        return kind.filter(Kind.Array.class::isInstance)
+                .map(array -> (Kind) new Kind.Array(((Kind.Array) array).orNone(), files))
+                .or(() -> kind)
+                .orElse(null);
     }
 
     private String unit(Kind kind) {

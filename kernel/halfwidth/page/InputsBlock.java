@@ -22,10 +22,12 @@ final class InputsBlock {
 
     private final Problems problems;
     private final Names names;
+    private final boolean files;
 
-    InputsBlock(Problems problems, Names names) {
+    InputsBlock(Problems problems, Names names, boolean files) {
         this.problems = problems;
         this.names = names;
+        this.files = files;
     }
 
     Part.Inputs read(Fence fence) {
@@ -33,7 +35,7 @@ final class InputsBlock {
         sheet.lines().forEach(line -> names.claim(line.line(), line.get("name")));
         List<Field> fields =
                 sheet.lines().stream()
-                        .map(line -> new FieldReader(line, problems).read())
+                        .map(line -> new FieldReader(line, problems, files).read())
                         .filter(Objects::nonNull)
                         .toList();
         return new Part.Inputs(fence.start(), fields);

@@ -21,10 +21,15 @@ final class Outline {
     private int titleLine;
     private int proseFrom = 1;
 
-    Outline(String text, Problems problems) {
+    /**
+     * Splits a page.
+     *
+     * @param files whether its entries may name files
+     */
+    Outline(String text, Problems problems, boolean files) {
         this.lines = text.lines().toList();
         this.problems = problems;
-        this.blocks = new BlockReader(problems);
+        this.blocks = new BlockReader(problems, files);
         Node document = Markdown.parse(text);
         for (Node block = document.getFirstChild(); block != null; block = block.getNext()) {
             take(block);

@@ -200,9 +200,24 @@ public final class Pages {
      * @throws PageRefused if it is malformed
      */
     public static Page parse(String name, Path file, String text) {
+        return parse(name, file, text, true);
+    }
+
+    /**
+     * Reads a page from a text that came in a record. No file is read for it: an example that names
+     * an array by a path is refused.
+     *
+     * @param file for messages
+     * @throws PageRefused if it is malformed
+     */
+    public static Page parseFromElsewhere(String name, Path file, String text) {
+        return parse(name, file, text, false);
+    }
+
+    private static Page parse(String name, Path file, String text, boolean files) {
         Problems problems = new Problems(file);
         String plain = SourceText.withPlainLines(text);
-        Outline outline = new Outline(plain, problems);
+        Outline outline = new Outline(plain, problems, files);
         problems.refuseIfAny();
         return new Page(name, file, outline.title(), outline.parts(), plain);
     }

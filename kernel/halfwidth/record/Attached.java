@@ -2,6 +2,7 @@ package halfwidth.record;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -25,6 +26,9 @@ final class Attached {
     /** The id of why there is no value at a blank; only what has any has it. */
     static final String BLANKS = "blanks";
 
+    /** The id of what heads the sheet. */
+    static final String HEADING = "heading";
+
     private Attached() {}
 
     /**
@@ -40,7 +44,8 @@ final class Attached {
                 text(document, "entries"),
                 text(document, "unrounded"),
                 arrays(document),
-                found(document, BLANKS).orElse(Contents.NO_BLANKS));
+                found(document, BLANKS).orElse(Contents.NO_BLANKS),
+                found(document, HEADING).orElse(Contents.NO_HEADING));
     }
 
     private static Document parsed(byte[] file) {
@@ -78,7 +83,9 @@ final class Attached {
                 .collect(
                         Collectors.toMap(
                                 element -> element.getAttribute("id").substring(ARRAY.length()),
-                                Element::getTextContent));
+                                Element::getTextContent,
+                                (one, other) -> one,
+                                LinkedHashMap::new));
     }
 
     private static Stream<Element> attached(Document document) {

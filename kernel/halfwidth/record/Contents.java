@@ -8,9 +8,10 @@ import halfwidth.page.Column;
 import halfwidth.page.Field;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
-import halfwidth.page.Pages;
 import halfwidth.page.Part;
+import halfwidth.show.Sheet;
 import halfwidth.value.Entry;
+import halfwidth.value.Kind;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -35,6 +36,7 @@ import org.apache.commons.csv.CSVRecord;
  * @param results as CSV, a line for each result, unrounded
  * @param arrays the text of each array's file, by the input that names it
  * @param blanks as CSV, a line for each blank for which somebody said why
+ * @param heading as CSV, what heads the sheet by name and value
  */
 record Contents(
         String about,
@@ -42,33 +44,39 @@ record Contents(
         String entries,
         String results,
         Map<String, String> arrays,
-        String blanks) {
+        String blanks,
+        String heading) {
+    /** Of a record of an older program, which did not keep its heading. */
+    static final String NO_HEADING = "name,value\n";
+
     /** Of a record of an older program, which did not keep why a blank is one. */
     static final String NO_BLANKS = "name,row,column,reason\n";
 
     private static final CSVFormat FORMAT =
             CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
 
-    static Contents of(
-            Map<String, String> about,
-            Filled filled,
-            List<Finding> findings,
-            Map<Place, String> reasons) {
+    static Contents of(Map<String, String> about, Sheet sheet, Map<Place, String> reasons) {
+        Filled filled = sheet.filled();
         List<List<Object>> blanks = new ArrayList<>();
         reasons.forEach((at, why) -> blanks.add(List.of(at.name(), at.row(), at.column(), why)));
-        List<List<Object>> facts = new ArrayList<>();
-        about.forEach((name, value) -> facts.add(List.of(name, value)));
         List<List<Object>> results = new ArrayList<>();
-        for (Finding is : findings) {
+        for (Finding is : Findings.of(sheet)) {
             results.add(List.of(is.name(), is.value(), is.unit(), is.uncertainty(), is.verdict()));
         }
         return new Contents(
-                csv(List.of("name", "value"), facts),
+                named(about),
                 filled.page().text(),
                 csv(List.of("name", "row", "column", "typed", "from"), entries(filled)),
                 csv(List.of("name", "value", "unit", "uncertainty", "verdict"), results),
                 arrays(filled),
-                NO_BLANKS + csv(blanks));
+                NO_BLANKS + csv(blanks),
+                named(sheet.heading()));
+    }
+
+    private static String named(Map<String, String> values) {
+        List<List<Object>> lines = new ArrayList<>();
+        values.forEach((name, value) -> lines.add(List.of(name, value)));
+        return csv(List.of("name", "value"), lines);
     }
 
     private static Map<String, String> arrays(Filled filled) {
@@ -128,11 +136,24 @@ record Contents(
      * @throws RecordRefused if what is attached is damaged
      */
     Map<String, String> facts() {
+        return named(about);
+    }
+
+    /**
+     * What heads the sheet, in order.
+     *
+     * @throws RecordRefused if what is attached is damaged
+     */
+    Map<String, String> headings() {
+        return named(heading);
+    }
+
+    private static Map<String, String> named(String csv) {
         return sound(
                 () -> {
-                    Map<String, String> facts = new LinkedHashMap<>();
-                    lines(about).forEach(line -> facts.put(line.get(0), line.get(1)));
-                    return facts;
+                    Map<String, String> values = new LinkedHashMap<>();
+                    lines(csv).forEach(line -> values.put(line.get(0), line.get(1)));
+                    return values;
                 });
     }
 
@@ -191,15 +212,15 @@ record Contents(
      * @throws halfwidth.value.EntryRefused if it does not understand an entry
      * @throws RecordRefused if it names an array and does not hold its file, or is damaged
      */
-    Filled filled() {
-        return sound(this::asItWas);
+    Filled filled(ReadRecord.PageReader reader) {
+        return sound(() -> asItWas(reader));
     }
 
-    private Filled asItWas() {
+    private Filled asItWas(ReadRecord.PageReader reader) {
         String name = facts().getOrDefault("page", "");
         // For messages only: it may be no name that a file can have here.
         Path file = Path.of(name.replaceAll("[^\\p{L}\\p{N}/_.-]", "-") + ".md");
-        Page read = Pages.parse(name, file, page);
+        Page read = reader.read(name, file, page);
         Filled filled = new Filled(read, Map.of(), Map.of(), false);
         Map<String, List<List<String>>> tables = new LinkedHashMap<>();
         for (CSVRecord line : lines(entries)) {
@@ -227,12 +248,13 @@ record Contents(
         if (text != null) {
             return new Entry(typed, new NamedArray(typed.strip(), text), typed.strip());
         }
-        Entry entry = field.read(typed);
-        if (entry.value() instanceof NamedArray array && !array.isNone()) {
+        boolean none = typed.strip().equalsIgnoreCase(NamedArray.NONE.name());
+        if (field.kind() instanceof Kind.Array && !none) {
+            // Not read, to tell what is wrong: a record does not choose what is read here.
             throw new RecordRefused(
-                    "it holds the name of the array file " + array + ", and not what was in it");
+                    "it holds the name of the array file " + typed + ", and not what was in it");
         }
-        return entry;
+        return field.read(typed);
     }
 
     private static Field field(Page page, String name) {

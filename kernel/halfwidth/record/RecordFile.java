@@ -3,6 +3,7 @@ package halfwidth.record;
 import halfwidth.job.Fact;
 import halfwidth.job.Fingerprint;
 import halfwidth.job.Job;
+import halfwidth.job.JournalLink;
 import halfwidth.job.Place;
 import halfwidth.job.Visit;
 import halfwidth.show.Attachment;
@@ -24,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Writes records into a job's folder {@code records}; none is ever written over. */
 public final class RecordFile {
@@ -35,6 +37,9 @@ public final class RecordFile {
 
     /** What a record says of its page's text where it is the one that its program ships. */
     static final String SHIPPED = "shipped";
+
+    /** What it says of a job's own page that goes before a shipped one. */
+    static final String GOES_BEFORE = "before a shipped page";
 
     private RecordFile() {}
 
@@ -90,16 +95,29 @@ public final class RecordFile {
                 .map(OwnCopy::outside)
                 .filter(outside -> !outside.isEmpty())
                 .ifPresent(outside -> about.put("outside the bounds", outside));
-        about.put("journal line", Long.toString(job.last()));
+        sheet.ownCopy()
+                .ifPresent(
+                        copy -> about.put("own copy", copy.hasShipped() ? GOES_BEFORE : "alone"));
+        about.put("build", Build.ofProgram());
+        if (ShownSheet.hasPlots(sheet)) {
+            about.put("drawn by", Build.ofDrawing());
+        }
+        about.put("journal line", Long.toString(job.link().line()));
+        about.put("journal link", job.link().link());
         return about;
     }
 
     static String html(Sheet sheet, Map<String, String> about, Map<Place, String> reasons) {
-        Contents contents = Contents.of(about, sheet.filled(), Findings.of(sheet), reasons);
+        return Seal.close(html(sheet, Contents.of(about, sheet, reasons)));
+    }
+
+    /** A record that is not sealed yet. */
+    static String html(Sheet sheet, Contents contents) {
         List<Attachment> attached = new ArrayList<>();
         attached.add(new Attachment("about", "About this record", contents.about()));
+        attached.add(new Attachment(Attached.HEADING, "What heads it", contents.heading()));
         attached.add(new Attachment("entries", "What was entered", contents.entries()));
-        if (!reasons.isEmpty()) {
+        if (!contents.blanks().equals(Contents.NO_BLANKS)) {
             String title = "Why there is no value";
             attached.add(new Attachment(Attached.BLANKS, title, contents.blanks()));
         }
@@ -111,7 +129,21 @@ public final class RecordFile {
                         });
         attached.add(new Attachment("unrounded", "Results, unrounded", contents.results()));
         attached.add(new Attachment("page-text", "The page's own text", contents.page()));
-        return Seal.close(HtmlSheet.of(sheet, attached));
+        return HtmlSheet.of(sheet, attached, printed(contents.facts()));
+    }
+
+    /** What its foot says besides: where the journal ended before it was written. */
+    private static Map<String, String> printed(Map<String, String> about) {
+        return link(about).map(link -> Map.of("Journal before it", link.words())).orElse(Map.of());
+    }
+
+    /** Where the journal ended before a record was written; older programs did not say. */
+    static Optional<JournalLink> link(Map<String, String> about) {
+        String line = about.getOrDefault("journal line", "");
+        String link = about.getOrDefault("journal link", "");
+        return line.matches("\\d{1,15}") && !link.isEmpty()
+                ? Optional.of(new JournalLink(Long.parseLong(line), link))
+                : Optional.empty();
     }
 
     private static String name(Sheet sheet, String visit) {

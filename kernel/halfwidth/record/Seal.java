@@ -34,9 +34,24 @@ final class Seal {
         if (at < PLACE.length() || behind > text.length()) {
             return false;
         }
-        String unsealed = text.substring(0, at) + HtmlSheet.UNSEALED + text.substring(behind);
-        byte[] bytes = unsealed.getBytes(StandardCharsets.ISO_8859_1);
+        byte[] bytes = unsealed(text).getBytes(StandardCharsets.ISO_8859_1);
         return text.substring(at, behind).equals(Fingerprint.of(bytes));
+    }
+
+    /** A record's text with zeros where the digest stands, if there is any. */
+    static String opened(byte[] file) {
+        byte[] bytes = file;
+        if (isThere(file)) {
+            String text = unsealed(new String(file, StandardCharsets.ISO_8859_1));
+            bytes = text.getBytes(StandardCharsets.ISO_8859_1);
+        }
+        return new String(bytes, StandardCharsets.UTF_8);
+    }
+
+    private static String unsealed(String text) {
+        int at = at(text);
+        int behind = Math.min(at + HtmlSheet.UNSEALED.length(), text.length());
+        return text.substring(0, at) + HtmlSheet.UNSEALED + text.substring(behind);
     }
 
     private static int at(String text) {

@@ -4,13 +4,19 @@ import halfwidth.approval.Approval;
 import halfwidth.approval.Decision;
 import halfwidth.approval.Event;
 import halfwidth.approval.Evidence;
+import halfwidth.approval.Keyed;
+import halfwidth.approval.Names;
 import halfwidth.approval.Role;
 import halfwidth.approval.Rule;
 import halfwidth.job.Fact;
 import halfwidth.job.Fingerprint;
 import halfwidth.job.Job;
 import halfwidth.job.Line;
+import halfwidth.job.SignedText;
 import halfwidth.job.Visit;
+import halfwidth.key.KeyMark;
+import halfwidth.key.KeyRefused;
+import halfwidth.key.SigningKey;
 import halfwidth.page.Page;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,8 +35,9 @@ public final class Signatures {
      *
      * @param line the journal's line
      * @param changed whether the record is no longer what was signed
+     * @param key what it was signed with besides the name
      */
-    public record Signature(Line line, Fact.Signed signed, boolean changed) {}
+    public record Signature(Line line, Fact.Signed signed, boolean changed, Keyed key) {}
 
     private Signatures() {}
 
@@ -68,16 +75,70 @@ public final class Signatures {
     /** The signatures under a record, in order. */
     public static List<Signature> of(Job job, Path record) {
         String digest = Fingerprint.of(RecordFile.bytes(record));
+        Map<Long, Keyed> keys = keys(job);
         return job.lines().stream()
                 .filter(line -> line.fact() instanceof Fact.Signed)
-                .map(line -> new Signature(line, (Fact.Signed) line.fact(), false))
-                .filter(is -> is.signed().file().equals(record.getFileName().toString()))
-                .map(is -> new Signature(is.line(), is.signed(), isOther(is.signed(), digest)))
+                .filter(line -> file(line).equals(record.getFileName().toString()))
+                .map(line -> signature(line, digest, keys))
                 .toList();
     }
 
-    private static boolean isOther(Fact.Signed signed, String digest) {
-        return !signed.digest().equals(digest);
+    private static String file(Line line) {
+        return ((Fact.Signed) line.fact()).file();
+    }
+
+    private static Signature signature(Line line, String digest, Map<Long, Keyed> keys) {
+        Fact.Signed signed = (Fact.Signed) line.fact();
+        boolean changed = !signed.digest().equals(digest);
+        // One that is taken back is no event; nobody but a forger takes back a signature.
+        Keyed undone = new Keyed(signed.mark().fingerprint(), false);
+        return new Signature(line, signed, changed, keys.getOrDefault(line.number(), undone));
+    }
+
+    /** The key of who signs, however the name is typed. */
+    private static SigningKey key(String by) {
+        try {
+            return SigningKey.of(Names.folded(by));
+        } catch (KeyRefused refusal) {
+            throw new RecordRefused(refusal.getMessage());
+        }
+    }
+
+    /** What each signature of a job was given with besides the name, by its line. */
+    public static Map<Long, Keyed> keys(Job job) {
+        return signed(job)
+                .collect(
+                        Collectors.toMap(
+                                Event.Signed::line, Event.Signed::key, (one, other) -> other));
+    }
+
+    private static Stream<Event.Signed> signed(Job job) {
+        return job.visits().stream()
+                .flatMap(visit -> job.events(visit).stream())
+                .filter(Event.Signed.class::isInstance)
+                .map(Event.Signed.class::cast);
+    }
+
+    /**
+     * Whether a signature without a key stands behind one with a key in its journal: every program
+     * that writes the latter writes no other.
+     */
+    public static boolean lacksKey(Job job, Signature signature) {
+        return signature.key().equals(Keyed.WITHOUT)
+                && signed(job)
+                        .filter(is -> is.line() < signature.line().number())
+                        .anyMatch(is -> is.key().fits());
+    }
+
+    /** The other keys that the same person has signed with before in this job. */
+    public static List<String> otherKeys(Job job, Signature signature) {
+        return signed(job)
+                .filter(is -> is.line() < signature.line().number() && is.key().fits())
+                .filter(is -> Names.same(is.by(), signature.signed().by()))
+                .map(is -> is.key().fingerprint())
+                .filter(key -> !key.equals(signature.key().fingerprint()))
+                .distinct()
+                .toList();
     }
 
     /**
@@ -89,15 +150,8 @@ public final class Signatures {
      *     not as it was written, or the job does not know it
      */
     public static void sign(Job job, Path record, Signing signing, Evidence evidence, Page page) {
-        if (!isKnown(job, record)) {
-            throw new RecordRefused(
-                    record + " is not in the journal of its job; make a new record and sign that");
-        }
         byte[] bytes = RecordFile.bytes(record);
-        if (!Seal.holds(bytes) || !isAsWritten(job, record)) {
-            throw new RecordRefused(
-                    record + " was changed after it was written; make a new record and sign that");
-        }
+        refuseOther(job, record, bytes);
         Map<String, String> about = Attached.read(bytes).facts();
         Visit visit = new Visit(about.get("page"), about.get("visit"));
         String file = record.getFileName().toString();
@@ -107,7 +161,25 @@ public final class Signatures {
             if (!decision.isAllowed()) {
                 throw new RecordRefused(refusal(signing.role(), decision));
             }
-            job.state(facts(visit, file, Fingerprint.of(bytes), signing, evidence, decision));
+            SigningKey key = key(signing.by());
+            String digest = Fingerprint.of(bytes);
+            job.state(now -> facts(visit, file, digest, signing, evidence, decision, key, now));
+        }
+    }
+
+    /**
+     * Sees to it that a record is just what its job has written.
+     *
+     * @throws RecordRefused if it is not
+     */
+    static void refuseOther(Job job, Path record, byte[] bytes) {
+        if (!isKnown(job, record)) {
+            throw new RecordRefused(
+                    record + " is not in the journal of its job; make a new record and sign that");
+        }
+        if (!Seal.holds(bytes) || !isAsWritten(job, record)) {
+            throw new RecordRefused(
+                    record + " was changed after it was written; make a new record and sign that");
         }
     }
 
@@ -135,26 +207,37 @@ public final class Signatures {
                 + override;
     }
 
-    private static Fact[] facts(
+    private static List<Fact> facts(
             Visit visit,
             String file,
             String digest,
             Signing signing,
             Evidence evidence,
-            Decision decision) {
+            Decision decision,
+            SigningKey key,
+            OffsetDateTime now) {
         List<Fact> facts = new ArrayList<>();
         evidence.difference()
                 .filter(difference -> signing.seen())
                 .map(seen -> new Fact.Acknowledged(visit, signing.by(), seen.digest()))
                 .ifPresent(facts::add);
-        String remark = signing.remark(decision);
-        facts.add(new Fact.Signed(visit, file, digest, signing.role(), signing.by(), remark));
+        String against = String.join("; ", decision.against());
+        String reason = decision.against().isEmpty() ? "" : signing.reason(decision);
+        Fact.Signed signed =
+                new Fact.Signed(
+                        visit,
+                        file,
+                        digest,
+                        signing.role(),
+                        signing.by(),
+                        signing.remark(decision),
+                        evidence.content(),
+                        KeyMark.NONE);
+        facts.add(signed.with(key.sign(SignedText.of(signed, now, against, reason))));
         if (!decision.against().isEmpty()) {
-            String against = String.join("; ", decision.against());
-            String reason = signing.reason(decision);
             facts.add(new Fact.Despite(visit, file, signing.by(), against, reason));
         }
-        return facts.toArray(Fact[]::new);
+        return facts;
     }
 
     /** How a sheet stands once it is signed so. */
@@ -171,7 +254,8 @@ public final class Signatures {
                         "",
                         String.join("; ", decision.against()),
                         signing.reason(decision),
-                        signing.remark(decision)));
+                        signing.remark(decision),
+                        new Keyed(key(signing.by()).fingerprint(), true)));
         return Approval.of(events, evidence.content());
     }
 
@@ -180,17 +264,27 @@ public final class Signatures {
      * what it shows, whatever program made it.
      */
     public static Rule standing(Job job, Path record, Visit visit, Evidence evidence) {
-        String file = record.getFileName().toString();
         String content = evidence.content();
+        return new Rule(evidence, approval(job, record, visit, content), content);
+    }
+
+    /**
+     * The same without what the record shows when it is done again.
+     *
+     * @param content the fingerprint of what it shows
+     */
+    public static Approval approval(Job job, Path record, Visit visit, String content) {
+        String file = record.getFileName().toString();
         List<Event> events =
                 job.events(visit).stream()
                         .map(
                                 event ->
                                         event instanceof Event.Signed signed
                                                         && signed.record().equals(file)
+                                                        && !signed.key().fits()
                                                 ? signed.of(content)
                                                 : event)
                         .toList();
-        return new Rule(evidence, Approval.of(events, content), content);
+        return Approval.of(events, content);
     }
 }

@@ -3,9 +3,6 @@ package halfwidth.record;
 import halfwidth.approval.Evidence;
 import halfwidth.approval.PageDifference;
 import halfwidth.job.Finding;
-import halfwidth.job.Fingerprint;
-import halfwidth.job.Place;
-import halfwidth.job.Visit;
 import halfwidth.page.Filled;
 import halfwidth.page.PageRefused;
 import halfwidth.run.OpenPage;
@@ -15,10 +12,7 @@ import halfwidth.run.Script;
 import halfwidth.run.Values;
 import halfwidth.run.Workshop;
 import halfwidth.show.Sheet;
-import halfwidth.show.Stamp;
 import halfwidth.value.EntryRefused;
-import java.nio.file.Path;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,19 +24,19 @@ import java.util.TreeSet;
 /**
  * A record done again from what it holds itself.
  *
- * @param about what the record says of itself, by name
- * @param sealed whether every byte is as it was written
+ * @param record as it was read
  * @param results how many results it has
  * @param exact whether every number came out to the last digit
  * @param differences each result that did not come out again, in words; none if all did
+ * @param shown how the sheet that it shows compares with what it comes to
  * @param shows what it shows when it is done again
  */
 public record Verification(
-        Map<String, String> about,
-        boolean sealed,
+        ReadRecord record,
         int results,
         boolean exact,
         List<String> differences,
+        ShownSheet shown,
         SheetEvidence shows) {
 
     /**
@@ -55,24 +49,9 @@ public record Verification(
         differences = differences.stream().map(OneLine::of).toList();
     }
 
-    /** Whether the file is as it was written and came out again. */
+    /** Whether the file is as it was written and came out again, as far as it was compared. */
     public boolean holds() {
-        return sealed && differences.isEmpty();
-    }
-
-    /** The visit of which it is. */
-    public Visit visit() {
-        return new Visit(about.getOrDefault("page", ""), about.getOrDefault("visit", ""));
-    }
-
-    /** The page that it holds, with the values. */
-    public Filled filled() {
-        return shows.sheet().filled();
-    }
-
-    /** Whether it says that its page was the one that its program shipped. */
-    public boolean saysShipped() {
-        return RecordFile.SHIPPED.equals(about.get("page text"));
+        return record.sealed() && differences.isEmpty() && shown.how() != ShownSheet.How.DIFFERENT;
     }
 
     /**
@@ -81,69 +60,49 @@ public record Verification(
      * @param difference what its page has otherwise than the shipped one; empty if it is that
      */
     public Evidence evidence(Optional<PageDifference> difference) {
-        boolean filledIn = !filled().entries().isEmpty() || !filled().readings().isEmpty();
+        Filled filled = record.filled();
+        boolean filledIn = !filled.entries().isEmpty() || !filled.readings().isEmpty();
         return shows.evidence(filledIn, difference);
     }
 
     /**
-     * Does a record again.
+     * Does a record again: this runs the page that it holds, within the bounds of page code.
      *
-     * @throws RecordRefused if the file is no record, or what it holds is not understood
+     * @throws RecordRefused if the page cannot be run at all
      */
-    public static Verification of(Path file, Workshop workshop) {
-        byte[] bytes = RecordFile.bytes(file);
+    public static Verification of(ReadRecord record, Workshop workshop) {
         try {
-            Contents contents = Attached.read(bytes);
-            Filled filled = contents.filled();
-            Map<String, Finding> before = byName(contents.findings());
-            SheetEvidence shows = again(filled, contents.reasons(), workshop);
+            SheetEvidence shows = again(record, workshop);
+            Map<String, Finding> before = byName(record.contents().findings());
             Map<String, Finding> after = byName(Findings.of(shows.sheet()));
             List<String> differences = new ArrayList<>();
-            String madeFrom = contents.facts().getOrDefault("made from", "");
-            if (!Fingerprint.isOf(madeFrom, filled, contents.reasons())) {
+            if (!record.isMadeFromThese()) {
                 differences.add("the page or the values attached are not those that were run");
             }
             TreeSet<String> names = new TreeSet<>(before.keySet());
             names.addAll(after.keySet());
             names.forEach(name -> compare(name, before.get(name), after.get(name), differences));
             return new Verification(
-                    contents.facts(),
-                    Seal.holds(bytes),
+                    record,
                     before.size(),
                     before.equals(after),
                     differences,
+                    ShownSheet.of(record, shows.sheet()),
                     shows);
-        } catch (RecordRefused
-                | PageRefused
-                | EntryRefused
-                | PageLost
-                | NoSuchElementException wrong) {
-            throw refused(file, wrong, bytes);
+        } catch (PageRefused | EntryRefused | PageLost | NoSuchElementException wrong) {
+            throw new RecordRefused(record.file() + " cannot be done again: " + wrong.getMessage());
         }
     }
 
-    private static RecordRefused refused(Path file, RuntimeException wrong, byte[] bytes) {
-        if (!Seal.isThere(bytes)) {
-            return new RecordRefused(
-                    file
-                            + " is no record: it has no seal. Name an HTML file in the folder"
-                            + " records of a job.");
-        }
-        String how =
-                Seal.holds(bytes)
-                        ? " cannot be done again: "
-                        : " was changed, and cannot be read: ";
-        return new RecordRefused(file + how + wrong.getMessage());
-    }
-
-    private static SheetEvidence again(
-            Filled filled, Map<Place, String> reasons, Workshop workshop) {
+    private static SheetEvidence again(ReadRecord record, Workshop workshop) {
+        Filled filled = record.filled();
         try (OpenPage page = workshop.open(Script.of(filled.page()))) {
-            Run run = page.run(Values.of(filled));
+            Run run = page.work(Values.of(filled));
+            Sheet plain = new Sheet(filled, run, record.contents().headings(), record.stamp());
+            Sheet drawn = PaperPlots.drawn(plain, page);
             Run example = page.run(Values.of(Filled.example(filled.page())));
-            Stamp stamp = Stamp.of("", ZonedDateTime.now(), new byte[0]);
-            Sheet sheet = new Sheet(filled, run, Map.of(), stamp);
-            return new SheetEvidence(sheet, example, reasons);
+            Sheet sheet = record.ownCopy(example).map(drawn::ofOwnCopy).orElse(drawn);
+            return new SheetEvidence(sheet, example, record.contents().reasons());
         }
     }
 

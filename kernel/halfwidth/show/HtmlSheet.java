@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A sheet as one HTML file that stands alone: it loads nothing and runs nothing, and prints as it
@@ -24,23 +25,30 @@ public final class HtmlSheet {
 
     private final Sheet sheet;
     private final List<Attachment> attachments;
+    private final Map<String, String> printed;
     private final Html html = new Html();
     private final SheetParts parts;
 
-    private HtmlSheet(Sheet sheet, List<Attachment> attachments) {
+    private HtmlSheet(Sheet sheet, List<Attachment> attachments, Map<String, String> printed) {
         this.sheet = sheet;
         this.parts = new SheetParts(sheet, html, Pictures.WITHIN);
         this.attachments = attachments;
+        this.printed = printed;
     }
 
     /** Writes a sheet. */
     public static String of(Sheet sheet) {
-        return of(sheet, List.of());
+        return of(sheet, List.of(), Map.of());
     }
 
-    /** Writes a sheet with attachments, and a place for its digest where it has any. */
-    public static String of(Sheet sheet, List<Attachment> attachments) {
-        HtmlSheet writer = new HtmlSheet(sheet, attachments);
+    /**
+     * Writes a sheet with attachments, and a place for its digest where it has any.
+     *
+     * @param printed what its foot says besides, by name
+     */
+    public static String of(
+            Sheet sheet, List<Attachment> attachments, Map<String, String> printed) {
+        HtmlSheet writer = new HtmlSheet(sheet, attachments, printed);
         writer.write();
         return writer.html.toString();
     }
@@ -117,6 +125,7 @@ public final class HtmlSheet {
         fact("Program", "Halfwidth " + stamp.version());
         fact("Java", stamp.java());
         fact("SHA-256 of the page", stamp.digest());
+        printed.forEach(this::fact);
         html.close().line();
         if (!attachments.isEmpty()) {
             attachments();

@@ -28,6 +28,11 @@ public record Stamp(String version, ZonedDateTime ran, String digest, String jav
         return of(version, ZonedDateTime.now(), page.text().getBytes(StandardCharsets.UTF_8));
     }
 
+    /** The same on another Java. */
+    public Stamp onJava(String version) {
+        return new Stamp(this.version, ran, digest, version);
+    }
+
     static byte[] sha256(byte[] bytes) {
         try {
             return MessageDigest.getInstance("SHA-256").digest(bytes);

@@ -12,6 +12,12 @@ final class ArrayReader {
         if (kind.orNone() && name.equalsIgnoreCase(NamedArray.NONE.name())) {
             return new Entry(typed, NamedArray.NONE, NamedArray.NONE.name());
         }
+        if (!kind.files() && !NamedArray.isShipped(name)) {
+            throw new EntryRefused(
+                    "array file \""
+                            + name
+                            + "\" is not read, since a record names it and nobody here");
+        }
         try {
             return new Entry(typed, NamedArray.of(name), name);
         } catch (IllegalArgumentException | UncheckedIOException unusable) {

@@ -30,8 +30,15 @@ public sealed interface Kind {
      * halfwidth.localizer.array.NamedArray}.
      *
      * @param orNone whether {@code none} may be typed instead
+     * @param files whether a path may be typed; not on a page that came in a record, since whoever
+     *     wrote that would choose which file is read here
      */
-    record Array(boolean orNone) implements Kind {}
+    record Array(boolean orNone, boolean files) implements Kind {
+        /** One that takes a path as well. */
+        public Array(boolean orNone) {
+            this(orNone, true);
+        }
+    }
 
     /** Any text; {@code String}. */
     record Text() implements Kind {}

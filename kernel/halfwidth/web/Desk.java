@@ -2,6 +2,7 @@ package halfwidth.web;
 
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
+import halfwidth.record.PaperPlots;
 import halfwidth.run.InputQuantity;
 import halfwidth.run.OpenPage;
 import halfwidth.run.Outcome;
@@ -26,7 +27,7 @@ final class Desk {
     /** How a plot is laid out and drawn for a screen, and for paper. */
     static final Size ON_SCREEN = new Size(720, 450, 1.5);
 
-    static final Size ON_PAPER = new Size(720, 450, 2);
+    static final Size ON_PAPER = new Size(PaperPlots.WIDTH, PaperPlots.HEIGHT, PaperPlots.SCALE);
 
     /** Its worker's own limit is the shorter one, and whoever asked can stop it. */
     private static final Duration AS_LONG_AS_IT_MAY = Duration.ofHours(1);

@@ -42,11 +42,12 @@ record SigningForms(Scene scene, Rule rule, List<Event> events) {
             String despite = signed.despite().isEmpty() ? "" : ", despite " + signed.despite();
             String remark = signed.remark().isEmpty() ? "" : " " + signed.remark();
             what =
-                    "%s: %s%s. Record %s.%s"
+                    "%s: %s%s, %s. Record %s.%s"
                             .formatted(
                                     signed.role().words(),
                                     signed.by(),
                                     despite,
+                                    signed.key().words(),
                                     signed.record(),
                                     remark);
         } else if (event instanceof Event.SentBack back) {

@@ -42,11 +42,21 @@ public record NamedArray(String name, String text) implements Serializable {
      */
     public static NamedArray of(String named) {
         String name = named.strip();
-        boolean shipped = ShippedArrays.NAMES.contains(name);
+        boolean shipped = isShipped(name);
         NamedArray array =
                 new NamedArray(name, shipped ? ShippedArrays.text(name) : text(path(name)));
         array.model();
         return array;
+    }
+
+    /**
+     * Tells whether an array of this name comes with the program, so that no file is read for it.
+     *
+     * @param name as in {@code fourteen-two-carrier}
+     * @return whether there is one
+     */
+    public static boolean isShipped(String name) {
+        return ShippedArrays.NAMES.contains(name);
     }
 
     private static String text(Path file) {
