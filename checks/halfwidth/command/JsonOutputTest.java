@@ -171,6 +171,8 @@ class JsonOutputTest {
         JsonNode whole = json.get("records").get(0);
         assertTrue(whole.get("holds").booleanValue());
         assertTrue(whole.get("again").get("unchanged").booleanValue());
+        assertTrue(whole.get("not run").isEmpty());
+        assertEquals("same", whole.get("again").get("sheet").asText());
         assertEquals("trial/first", whole.get("again").get("page").asText());
         assertEquals(1, whole.get("again").get("limits not met").size());
         assertEquals("P. Example", whole.get("job").get("signatures").get(0).get("by").asText());
@@ -182,7 +184,8 @@ class JsonOutputTest {
         JsonNode two = read("verify", 1, run("verify", changed.toString(), none.toString()));
         JsonNode altered = two.get("records").get(0);
         assertFalse(altered.get("holds").booleanValue());
-        assertFalse(altered.get("again").get("unchanged").booleanValue());
+        assertTrue(altered.get("again").isNull(), "nothing of it runs");
+        assertEquals("its seal is broken", altered.get("not run").get(0).asText());
         assertTrue(altered.get("job").isNull(), "it lies in no job");
         JsonNode other = two.get("records").get(1);
         assertTrue(other.get("again").isNull());

@@ -1,6 +1,8 @@
 package halfwidth.command;
 
+import halfwidth.job.Job;
 import halfwidth.json.CheckJson;
+import halfwidth.json.VerifyJson;
 import halfwidth.page.Filled;
 import halfwidth.page.Page;
 import halfwidth.page.PageRefused;
@@ -13,24 +15,41 @@ import halfwidth.run.Values;
 import halfwidth.run.Workshop;
 import halfwidth.show.Proofs;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Reruns pages on their worked examples and tells whether every step and check holds. */
+/**
+ * Reruns pages on their worked examples and tells whether every step and check holds; of a job,
+ * whether all that its folder keeps is sound.
+ */
 @Command(
         name = "check",
-        description = "Rerun every step and check of pages on their worked examples.",
+        description = {
+            "Rerun every step and check of pages on their worked examples.",
+            "With --job, look through that job as well: its journal, every record in it as verify"
+                    + " does, and the pages that it uses."
+        },
         mixinStandardHelpOptions = true)
 final class CheckPages implements Callable<Integer> {
-    @Parameters(paramLabel = "PAGE", description = "Pages to check; all, if none is named.")
+    @Parameters(
+            paramLabel = "PAGE",
+            description = "Pages to check; if none is named all, or all that the job uses.")
     private List<String> names = new ArrayList<>();
+
+    @Option(names = "--job", paramLabel = "DIR", description = "Look through this job's folder.")
+    private Path folder;
+
+    @ArgGroup private VerifyRecords.Running running = new VerifyRecords.Running();
 
     @Mixin private AsJson json;
     @Mixin private Notebooks notebooks;
@@ -38,6 +57,7 @@ final class CheckPages implements Callable<Integer> {
     @Spec private CommandSpec spec;
 
     private final CheckJson found = new CheckJson();
+    private final VerifyJson records = new VerifyJson();
 
     @Override
     public Integer call() {
@@ -46,6 +66,14 @@ final class CheckPages implements Callable<Integer> {
         try (Workshop workshop = Workshop.withoutSpare(allowance.budget())) {
             Pages pages = notebooks.pages();
             List<String> checked = names.isEmpty() ? pages.names() : names;
+            if (folder != null) {
+                Job job = JobFolder.warned(Job.readOnly(folder), spec.commandLine().getErr());
+                JobCheck check = check(job);
+                pages = job.pages(pages);
+                checked = names.isEmpty() ? check.pages(pages) : names;
+                failures += check.journal() + check.records(workshop);
+                found.journal(job.warnings());
+            }
             for (String name : checked) {
                 failures += check(pages, name, workshop);
             }
@@ -58,9 +86,13 @@ final class CheckPages implements Callable<Integer> {
         }
         int status = failures == 0 ? CommandLineProgram.RAN : CommandLineProgram.FAILED;
         if (json.wanted()) {
-            spec.commandLine().getOut().print(found.text(status));
+            spec.commandLine().getOut().print(found.text(status, records.records()));
         }
         return status;
+    }
+
+    private JobCheck check(Job job) {
+        return new JobCheck(job, notebooks, running, out(), spec.commandLine().getErr(), records);
     }
 
     private PrintWriter out() {

@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             UndoEntry.class,
             ImportReadings.class,
             ExportValues.class,
+            BackUpJob.class,
             HelpCommand.class
         },
         mixinStandardHelpOptions = true,

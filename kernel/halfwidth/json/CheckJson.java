@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 /** What pages came to on their worked examples. */
 public final class CheckJson {
     private final List<Map<String, Object>> pages = new ArrayList<>();
+    private List<String> journal = List.of();
 
     /** Adds a page that ran. */
     public void ran(String page, Run run) {
@@ -49,12 +50,23 @@ public final class CheckJson {
                         .all());
     }
 
-    /** All pages that were added. */
-    public String text(int status) {
+    /** Adds what is wrong with the journal of the job that was looked through. */
+    public void journal(List<String> warnings) {
+        journal = List.copyOf(warnings);
+    }
+
+    /**
+     * All pages that were added.
+     *
+     * @param records of the job, if there is one
+     */
+    public String text(int status, List<Map<String, Object>> records) {
         return JsonText.of(
                 new Members()
                         .put("format", "halfwidth check 1")
                         .put("status", status)
+                        .put("journal", journal)
+                        .put("records", records)
                         .put("pages", pages)
                         .all());
     }

@@ -116,6 +116,11 @@ public final class VerifyJson {
                         .all());
     }
 
+    /** Each record that was added, as an object of its own. */
+    public List<Map<String, Object>> records() {
+        return List.copyOf(records);
+    }
+
     /** All records that were added. */
     public String text(int status) {
         return JsonText.of(

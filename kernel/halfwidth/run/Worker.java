@@ -8,9 +8,11 @@ import java.io.InputStream;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.CodeSource;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -85,7 +87,7 @@ final class Worker implements Closeable {
         command.add("-Duser.country=");
         command.add("-Dfile.encoding=UTF-8");
         command.add("-cp");
-        command.add(absolute(System.getProperty("java.class.path")));
+        command.add(classPath());
         command.add(MAIN);
         command.add(marker.toString());
         return command;
@@ -93,9 +95,24 @@ final class Worker implements Closeable {
 
     /** The class-data archive that packaging makes beside the jar, for the JVM it was made with. */
     private static Optional<Path> archive() {
-        Path program = Path.of(System.getProperty("java.class.path").split(File.pathSeparator)[0]);
         String name = "worker-" + System.getProperty("java.vm.version") + ".jsa";
-        return Optional.of(program.toAbsolutePath().resolveSibling(name)).filter(Files::exists);
+        return jar().map(jar -> jar.resolveSibling(name)).filter(Files::exists);
+    }
+
+    /** As packaged, the program's jar alone, which names its libraries and fits the archive. */
+    private static String classPath() {
+        return jar().map(Path::toString)
+                .orElseGet(() -> absolute(System.getProperty("java.class.path")));
+    }
+
+    /** The jar that this program was started from; empty where it runs from a folder of classes. */
+    private static Optional<Path> jar() {
+        CodeSource source = Worker.class.getProtectionDomain().getCodeSource();
+        try {
+            return Optional.of(Path.of(source.getLocation().toURI())).filter(Files::isRegularFile);
+        } catch (URISyntaxException e) {
+            return Optional.empty();
+        }
     }
 
     private static String absolute(String classPath) {
