@@ -23,21 +23,24 @@ final class EndFile implements AutoCloseable {
 
     private final Path file;
     private final List<JournalEnd> missing;
+    private final String heading;
     private FileChannel channel;
-    private String heading;
 
-    private EndFile(Path journal, List<JournalEnd> missing) {
+    private EndFile(Path journal, List<JournalEnd> missing, String heading) {
         this.file = beside(journal);
         this.missing = List.copyOf(missing);
+        this.heading = heading;
     }
 
     /**
      * The file of a journal, to write.
      *
      * @param missing the ends that the journal has no more
+     * @param heading the digest of the job's heading; given, since to read it when lines are on
+     *     disk already may fail
      */
-    static EndFile of(Path journal, List<JournalEnd> missing) {
-        return new EndFile(journal, missing);
+    static EndFile of(Path journal, List<JournalEnd> missing, String heading) {
+        return new EndFile(journal, missing, heading);
     }
 
     /** The ends that are known of a journal; none where the file cannot be read. */
@@ -48,13 +51,6 @@ final class EndFile implements AutoCloseable {
     /** The digest of the heading when the journal was last written; empty if not known. */
     static Optional<String> heading(Path folder) {
         return text(folder.resolve(NAME)).flatMap(JournalEnd::heading);
-    }
-
-    private String heading() {
-        if (heading == null) {
-            heading = Heading.digest(Heading.read(file.getParent()));
-        }
-        return heading;
     }
 
     private static Optional<String> text(Path file) {
@@ -88,16 +84,26 @@ final class EndFile implements AutoCloseable {
         List<JournalEnd> ends = new ArrayList<>(missing);
         ends.add(end);
         ByteBuffer text =
-                ByteBuffer.wrap(JournalEnd.write(ends, heading()).getBytes(StandardCharsets.UTF_8));
+                ByteBuffer.wrap(JournalEnd.write(ends, heading).getBytes(StandardCharsets.UTF_8));
         try {
             if (channel == null) {
                 channel = OwnFile.open(file, JournalEnd.HEADER);
             }
-            channel.write(text, 0);
+            while (text.hasRemaining()) {
+                channel.write(text, text.position());
+            }
             channel.truncate(text.limit());
         } catch (IOException e) {
             // What was entered is on disk; to refuse it now would be wrong.
-            close();
+            giveUp();
+        }
+    }
+
+    /** Closes it whatever comes of it; the next note opens it again. */
+    void giveUp() {
+        if (channel != null) {
+            OwnFile.close(channel);
+            channel = null;
         }
     }
 

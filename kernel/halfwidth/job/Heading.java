@@ -2,12 +2,14 @@ package halfwidth.job;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -42,9 +44,12 @@ final class Heading {
                         .setCommentMarker('#')
                         .get();
         Map<String, String> heading = new LinkedHashMap<>();
-        try (CSVParser parser = CSVParser.parse(file, StandardCharsets.UTF_8, format)) {
+        try (CSVParser parser = CSVParser.parse(text(file), format)) {
+            if (!parser.getHeaderNames().containsAll(List.of("name", "value"))) {
+                throw new JobRefused(file + ":1: no name,value; " + HELP);
+            }
             for (CSVRecord line : parser) {
-                if (!line.isMapped("name") || !line.isMapped("value") || line.size() < 2) {
+                if (!line.isSet("name") || !line.isSet("value")) {
                     String place = file + ":" + parser.getCurrentLineNumber();
                     throw new JobRefused(place + ": no name,value; " + HELP);
                 }
@@ -54,6 +59,20 @@ final class Heading {
             throw new JobRefused(file + " cannot be read as CSV: " + e.getMessage());
         }
         return Collections.unmodifiableMap(heading);
+    }
+
+    /** What the file says, without the mark that some programs put before UTF-8. */
+    private static String text(Path file) throws IOException {
+        try {
+            String text = Files.readString(file);
+            if (text.indexOf('\0') >= 0) {
+                throw new JobRefused(
+                        file + " is damaged, it has zeros in it; put a sound one into its place");
+            }
+            return text.startsWith("\ufeff") ? text.substring(1) : text;
+        } catch (CharacterCodingException e) {
+            throw new JobRefused(file + " is not UTF-8; save it anew as UTF-8");
+        }
     }
 
     /**
@@ -92,10 +111,26 @@ final class Heading {
             throw new JobRefused(file + " is there already; open that job instead");
         }
         try {
-            Files.createDirectories(folder);
-            Files.writeString(file, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.SYNC);
+            write(file, text.toString());
         } catch (IOException e) {
             throw new JobRefused(file + " cannot be written: " + e);
+        }
+    }
+
+    /** Under its name there is all of it or nothing, whatever ends this. */
+    private static void write(Path file, String text) throws IOException {
+        Path folder = file.toAbsolutePath().getParent();
+        Path there = folder.getParent();
+        while (there != null && !Files.exists(there)) {
+            there = there.getParent();
+        }
+        Files.createDirectories(folder);
+        Path part = folder.resolve(FILE + ".new");
+        Files.deleteIfExists(part);
+        Files.writeString(part, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.SYNC);
+        Files.move(part, file);
+        for (Path at = folder; at != null; at = at.equals(there) ? null : at.getParent()) {
+            FolderSync.of(at);
         }
     }
 }

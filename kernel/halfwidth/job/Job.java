@@ -39,9 +39,14 @@ public final class Job implements AutoCloseable {
 
     private Moment now;
 
-    private Job(Path folder, JournalText text, List<String> warnings, Optional<Pen> pen) {
+    private Job(
+            Path folder,
+            Map<String, String> heading,
+            JournalText text,
+            List<String> warnings,
+            Optional<Pen> pen) {
         this.folder = folder;
-        this.heading = Heading.read(folder);
+        this.heading = heading;
         this.otherHeading = Heading.changed(folder, heading);
         this.warnings = List.copyOf(warnings);
         this.lines = new ArrayList<>(text.lines());
@@ -77,18 +82,33 @@ public final class Job implements AutoCloseable {
     }
 
     static Job open(Path folder, String who, Clock clock) {
-        Heading.read(folder);
+        Map<String, String> heading = Heading.read(folder);
         WriterLock lock = WriterLock.take(folder.resolve("job.lock"), who);
+        AutoCloseable open = lock;
+        boolean opened = false;
         try {
             Path file = folder.resolve(JOURNAL);
             JournalText text = Journal.read(file);
             List<String> warnings = new ArrayList<>(text.warnings());
-            Journal journal = Journal.open(file, text, warnings);
+            Journal journal = Journal.open(file, text, Heading.digest(heading), warnings);
             Pen pen = new Pen(journal, lock, who, clock);
-            return new Job(folder, text, warnings, Optional.of(pen));
-        } catch (JobRefused refusal) {
-            lock.close();
-            throw refusal;
+            open = pen;
+            Job job = new Job(folder, heading, text, warnings, Optional.of(pen));
+            opened = true;
+            return job;
+        } finally {
+            if (!opened) {
+                letGo(open);
+            }
+        }
+    }
+
+    /** What kept the job from being opened is what is told. */
+    private static void letGo(AutoCloseable open) {
+        try {
+            open.close();
+        } catch (Exception e) {
+            // The files are closed in any case.
         }
     }
 
@@ -98,9 +118,9 @@ public final class Job implements AutoCloseable {
      * @throws JobRefused if it is no job's folder, or cannot be read
      */
     public static Job readOnly(Path folder) {
-        Heading.read(folder);
+        Map<String, String> heading = Heading.read(folder);
         JournalText text = Journal.read(folder.resolve(JOURNAL));
-        return new Job(folder, text, text.warnings(), Optional.empty());
+        return new Job(folder, heading, text, text.warnings(), Optional.empty());
     }
 
     public Path folder() {
@@ -217,7 +237,7 @@ public final class Job implements AutoCloseable {
 
     private Job earlier(List<Line> before) {
         JournalText text = new JournalText(before, warnings, 0, "", List.of());
-        return new Job(folder, text, warnings, Optional.empty());
+        return new Job(folder, heading, text, warnings, Optional.empty());
     }
 
     /** Every visit that was begun, in the order in which they were. */

@@ -13,6 +13,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /** A journal's file: read once, then appended to. What is appended is on disk, all or nothing. */
 final class Journal implements AutoCloseable {
@@ -34,11 +35,19 @@ final class Journal implements AutoCloseable {
     private String before;
     private boolean breakFirst;
 
-    private Journal(Path file, JournalText text) {
+    /** The number of the last line. */
+    private long number;
+
+    /** Whether it is not known what is in the file any more. */
+    private boolean givenUp;
+
+    private Journal(Path file, JournalText text, String heading) {
         this.file = file;
         this.end = text.whole();
         this.before = text.chain();
-        this.ends = EndFile.of(file, text.missing());
+        List<Line> lines = text.lines();
+        this.number = lines.isEmpty() ? 0 : lines.get(lines.size() - 1).number();
+        this.ends = EndFile.of(file, text.missing(), heading);
     }
 
     /** Reads a journal without touching it; a file that is not there is an empty one. */
@@ -49,8 +58,7 @@ final class Journal implements AutoCloseable {
             }
             // Before the journal: who writes in it meanwhile may note a later end.
             List<JournalEnd> ends = EndFile.read(file);
-            byte[] bytes = Files.exists(file) ? Files.readAllBytes(file) : new byte[0];
-            return JournalText.read(bytes, ends);
+            return JournalText.read(bytes(file).orElse(new byte[0]), ends);
         } catch (IOException e) {
             throw new JobRefused(file + " cannot be read: " + e);
         } catch (JobRefused refusal) {
@@ -58,28 +66,40 @@ final class Journal implements AutoCloseable {
         }
     }
 
+    /** What is in a file, if it is there; one that only cannot be read is not taken for none. */
+    private static Optional<byte[]> bytes(Path file) throws IOException {
+        try {
+            return Optional.of(Files.readAllBytes(file));
+        } catch (NoSuchFileException none) {
+            return Optional.empty();
+        }
+    }
+
     /**
      * Opens a journal for appending; what was torn off at its end is set aside in a file.
      *
+     * @param heading the digest of the job's heading
      * @param said takes what is to be said of the set-aside end
      */
-    static Journal open(Path file, JournalText text, List<String> said) {
-        Journal journal = new Journal(file, text);
-        journal.ends.hindrance().ifPresent(said::add);
-        if (Files.exists(file)) {
-            try {
-                byte[] bytes = Files.readAllBytes(file); // first: closing a file ends its locks
+    static Journal open(Path file, JournalText text, String heading, List<String> said) {
+        Journal journal = new Journal(file, text, heading);
+        boolean opened = false;
+        try {
+            journal.ends.hindrance().ifPresent(said::add);
+            Optional<byte[]> bytes = bytes(file); // first: closing a file ends its locks
+            if (bytes.isPresent()) {
                 journal.openChannel();
-                journal.setAside(bytes, said, !text.missing().isEmpty());
-            } catch (IOException e) {
-                journal.close();
-                throw new JobRefused(file + " cannot be written: " + e + "; nothing new is kept");
-            } catch (JobRefused refusal) {
-                journal.close();
-                throw refusal;
+                journal.setAside(bytes.get(), said, !text.missing().isEmpty());
+            }
+            opened = true;
+            return journal;
+        } catch (IOException e) {
+            throw new JobRefused(file + " cannot be written: " + e + "; nothing new is kept");
+        } finally {
+            if (!opened) {
+                journal.giveUp();
             }
         }
-        return journal;
     }
 
     /**
@@ -89,13 +109,22 @@ final class Journal implements AutoCloseable {
      * @throws JobHeld if another process has it open
      */
     private void openChannel() throws IOException {
-        channel = OwnFile.open(file, JournalText.HEADER);
-        if (!WriterLock.locks(channel)) {
-            channel.close();
-            channel = null;
-            throw new JobHeld(file + " is being written by another process; nothing is kept here");
+        FileChannel opened = OwnFile.open(file, JournalText.HEADER);
+        try {
+            if (!WriterLock.locks(opened)) {
+                throw new JobHeld(
+                        file + " is being written by another process; nothing is kept here");
+            }
+            key = attributes().fileKey();
+            // What a process wrote that ended before it forced it is shown, and so must last.
+            opened.force(true);
+            FolderSync.of(file.toAbsolutePath().getParent());
+            channel = opened;
+        } finally {
+            if (channel == null) {
+                OwnFile.close(opened);
+            }
         }
-        key = attributes().fileKey();
     }
 
     private BasicFileAttributes attributes() throws IOException {
@@ -103,11 +132,15 @@ final class Journal implements AutoCloseable {
     }
 
     private void setAside(byte[] bytes, List<String> said, boolean known) throws IOException {
+        if (bytes.length < end) {
+            throw new IOException("another program made it shorter meanwhile; open the job again");
+        }
         breakFirst = end > 0 && bytes[(int) end - 1] != '\n';
         if (bytes.length > end) {
             byte[] torn = Arrays.copyOfRange(bytes, (int) end, bytes.length);
             Path aside = free();
             Files.write(aside, torn, StandardOpenOption.CREATE_NEW, StandardOpenOption.SYNC);
+            FolderSync.of(file.toAbsolutePath().getParent());
             channel.truncate(end);
             channel.force(true);
             said.add(
@@ -140,12 +173,32 @@ final class Journal implements AutoCloseable {
     /**
      * Appends lines that belong together; they are on disk when it returns.
      *
-     * @throws JobRefused if that fails: then none of them is in the file
+     * @throws JobRefused if that fails: then none of them is in the file, unless it says that this
+     *     is not known
      */
     void append(List<Line> lines) {
-        if (channel != null && !channel.isOpen()) {
-            throw new JobRefused(file + " was given up after a fault; open the job again");
+        // Whoever wrote the lines before may have run out of memory before it knew of them.
+        if (givenUp || lines.get(0).number() != number + 1) {
+            throw new JobRefused(
+                    file
+                            + " was given up after a fault, and nothing more is kept; open the job"
+                            + " again");
         }
+        boolean known = false;
+        try {
+            appendKnown(lines);
+            known = true;
+        } catch (JobRefused refusal) {
+            known = true;
+            throw refusal;
+        } finally {
+            if (!known) {
+                giveUp();
+            }
+        }
+    }
+
+    private void appendKnown(List<Line> lines) {
         StringBuilder text = new StringBuilder(breakFirst ? "\n" : "");
         if (end == 0) {
             text.append(JournalText.HEADER).append('\n');
@@ -158,12 +211,13 @@ final class Journal implements AutoCloseable {
             text.append(cells).append(checks).append('\n');
         }
         byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
-        write(ByteBuffer.wrap(bytes), lost(lines.get(0).fact()));
+        write(ByteBuffer.wrap(bytes), lines.get(0).fact() instanceof Fact.Ran);
         end += bytes.length;
         tail = tail(bytes, bytes.length);
         before = tie;
         breakFirst = false;
-        ends.note(new JournalEnd(lines.get(lines.size() - 1).number(), tie));
+        number = lines.get(lines.size() - 1).number();
+        ends.note(new JournalEnd(number, tie));
     }
 
     /** What its last line ends with, and the next is tied to. */
@@ -171,14 +225,21 @@ final class Journal implements AutoCloseable {
         return before;
     }
 
-    private static String lost(Fact first) {
-        return first instanceof Fact.Ran
-                ? "The results of this run are not kept for other pages; the values entered are"
-                : "What was just entered is NOT kept; what was kept before is whole";
+    /** What a fault comes to, where it is known and where it is not. */
+    private static String lost(boolean results, boolean known) {
+        if (known) {
+            return results
+                    ? "The results of this run are not kept for other pages; the values entered are"
+                    : "What was just entered is NOT kept; what was kept before is whole";
+        }
+        return (results
+                        ? "The values entered are kept; whether the results of this run are"
+                        : "What was kept before is whole; whether what was just entered is kept")
+                + " shows when the job is opened again, and it must be";
     }
 
-    private void write(ByteBuffer bytes, String lost) {
-        String consequence = "";
+    private void write(ByteBuffer bytes, boolean results) {
+        boolean known = true;
         try {
             ready();
             try {
@@ -189,24 +250,33 @@ final class Journal implements AutoCloseable {
                 channel.force(false);
                 return;
             } catch (IOException e) {
-                consequence = takenOff();
+                known = takenOff();
                 throw e;
             }
         } catch (IOException e) {
-            throw new JobRefused(
-                    file + " cannot be written: " + e.getMessage() + ". " + lost + consequence);
+            String why = e.getMessage() == null ? e.toString() : e.getMessage();
+            throw new JobRefused(file + " cannot be written: " + why + ". " + lost(results, known));
         }
     }
 
-    /** Takes off what was written in part, and returns what else follows. */
-    private String takenOff() {
+    /** Takes off what was written in part, and returns whether that is done. */
+    private boolean takenOff() {
         try {
             channel.truncate(end);
             channel.force(true);
-            return "";
+            return true;
         } catch (IOException worse) {
-            close();
-            return "; the job must be opened again";
+            giveUp();
+            return false;
+        }
+    }
+
+    /** Closes the files, whatever comes of it, and writes no more. */
+    private void giveUp() {
+        givenUp = true;
+        ends.giveUp();
+        if (channel != null) {
+            OwnFile.close(channel);
         }
     }
 

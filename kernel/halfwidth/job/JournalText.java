@@ -61,7 +61,7 @@ record JournalText(
     }
 
     private static JournalText tied(byte[] bytes, List<RawLine> raw) {
-        if (raw.isEmpty() || !raw.get(0).ended() && HEADER.startsWith(raw.get(0).all(bytes))) {
+        if (raw.isEmpty() || !raw.get(0).ended() && isTornStart(raw.get(0), bytes)) {
             return new JournalText(List.of(), List.of(), 0, Chain.START, List.of());
         }
         List<String> warnings = new ArrayList<>();
@@ -72,6 +72,11 @@ record JournalText(
         Ties links = new Ties(bytes, warnings);
         raw.subList(1, raw.size()).forEach(links::add);
         return links.read(raw.get(0).next());
+    }
+
+    /** Whether no more than that is on disk of the first write: part of it, or its length alone. */
+    private static boolean isTornStart(RawLine first, byte[] bytes) {
+        return HEADER.startsWith(first.all(bytes)) || OwnFile.isBlank(bytes);
     }
 
     /** Ties line to line, and remembers those that are intact. */
@@ -168,6 +173,11 @@ record JournalText(
                 }
             } catch (IOException | UncheckedIOException | IndexOutOfBoundsException e) {
                 throw new JobRefused("the journal is no CSV that this program wrote: " + e);
+            }
+            if (lines.size() != intact.size()) {
+                throw new JobRefused(
+                        "the journal is no CSV that this program wrote: quotation marks go over"
+                                + " line ends");
             }
             return lines;
         }

@@ -52,7 +52,8 @@ record Pen(Journal journal, WriterLock lock, String who, Clock clock) implements
 
     @Override
     public void close() {
-        journal.close();
-        lock.close();
+        try (lock) {
+            journal.close();
+        }
     }
 }

@@ -35,21 +35,25 @@ final class WriterLock implements AutoCloseable {
      */
     static WriterLock take(Path file, String who) {
         FileChannel channel = null;
+        boolean taken = false;
         try {
             channel = OwnFile.open(file, BEGINNING);
             if (!locks(channel)) {
-                channel.close();
                 throw held(file);
             }
             write(channel, who);
+            taken = true;
             return new WriterLock(channel);
         } catch (IOException e) {
-            close(channel);
             throw new JobRefused(
                     file.getParent()
                             + " cannot be written: "
                             + e
                             + "; it can only be read, and nothing is kept");
+        } finally {
+            if (!taken && channel != null) {
+                OwnFile.close(channel);
+            }
         }
     }
 
@@ -85,18 +89,12 @@ final class WriterLock implements AutoCloseable {
                         + "; meanwhile it can only be read");
     }
 
-    private static void close(FileChannel channel) {
+    @Override
+    public void close() {
         try {
-            if (channel != null) {
-                channel.close();
-            }
+            channel.close();
         } catch (IOException e) {
             throw new JobRefused("the lock of the job folder cannot be given back: " + e);
         }
-    }
-
-    @Override
-    public void close() {
-        close(channel);
     }
 }
