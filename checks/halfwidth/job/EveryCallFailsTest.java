@@ -7,6 +7,7 @@ import halfwidth.job.FailingCall.Fault;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,10 +57,20 @@ class EveryCallFailsTest {
         Files.createDirectory(folder.getParent());
         FailingCall call = new FailingCall(fault, number);
         JobScenario scenario = new JobScenario();
-        scenario.run(WatchedDisk.path(folder, call));
+        boolean[] torn = new boolean[1];
+        scenario.run(
+                WatchedDisk.path(folder, call),
+                journal -> {
+                    Path below = WatchedPath.below(journal);
+                    Files.writeString(below, JobScenario.TORN, StandardOpenOption.APPEND);
+                    torn[0] = true;
+                });
         scenario.traces().forEach(trace -> wrong.add(name + ": trace: " + trace));
         try {
             judge(folder, scenario.state()).ifPresent(is -> wrong.add(name + ": " + is));
+            if (torn[0] && !JobScenario.hasTorn(folder)) {
+                wrong.add(name + ": lost: what was torn off");
+            }
         } catch (JobRefused refusal) {
             wrong.add(name + ": lost: " + refusal.getMessage());
         } catch (RuntimeException trace) {

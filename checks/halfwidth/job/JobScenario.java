@@ -1,6 +1,8 @@
 package halfwidth.job;
 
 import halfwidth.approval.Role;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * A job's life on a disk that may fail: made, worked in for two sessions, and what was acknowledged
@@ -16,6 +19,7 @@ import java.util.function.Function;
  */
 final class JobScenario {
     static final Map<String, String> HEADING = heading();
+    static final String TORN = "10,0,2026-06-12T10:31:00Z,\"A. B";
     private static final Visit VISIT = new Visit("sweep/width", "pair 3");
 
     /** Whether lines that were to be written together must be there. */
@@ -56,8 +60,19 @@ final class JobScenario {
         return traces;
     }
 
-    void run(Path folder) {
+    /** A write that ended with the program which made it. */
+    interface Tear {
+        void of(Path journal) throws IOException;
+    }
+
+    /** Lives the life; a line is torn off between the sessions. */
+    void run(Path folder, Tear tear) throws IOException {
         first(folder).ifPresent(job -> close(job, this::firstSession));
+        Path journal = WatchedPath.below(folder.resolve("journal.csv"));
+        // Whoever tears a line has written the lines before it.
+        if (Files.exists(journal) && Files.size(journal) > JournalText.HEADER.length()) {
+            tear.of(folder.resolve("journal.csv"));
+        }
         opened(() -> Job.open(folder)).ifPresent(job -> close(job, this::secondSession));
     }
 
@@ -261,6 +276,22 @@ final class JobScenario {
             return "despite " + despite.against();
         }
         return ((Fact.Noted) fact).text();
+    }
+
+    /** Whether what was torn off is still in the journal, or set aside. */
+    static boolean hasTorn(Path folder) {
+        Path below = WatchedPath.below(folder);
+        try (Stream<Path> files = Files.list(below)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                String text = Files.readString(file, StandardCharsets.ISO_8859_1);
+                if (file.getFileName().toString().startsWith("journal") && text.contains(TORN)) {
+                    return true;
+                }
+            }
+            return false;
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
     }
 
     /** Whether a job has the heading that it was made with, or is none yet. */

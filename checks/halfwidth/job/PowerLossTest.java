@@ -10,6 +10,7 @@ import halfwidth.laws.Law;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -38,6 +39,10 @@ class PowerLossTest {
     private JobScenario.State end;
     private Path base;
     private int number;
+
+    /** The events up to that at which a line was torn off. */
+    private int torn;
+
     private int said;
 
     @BeforeAll
@@ -46,7 +51,17 @@ class PowerLossTest {
         base = Files.createDirectory(temporary.resolve("base"));
         JobScenario scenario = new JobScenario();
         log = new PowerLog(scenario::state);
-        scenario.run(WatchedDisk.path(base.resolve("season").resolve("job"), log));
+        scenario.run(
+                WatchedDisk.path(base.resolve("season").resolve("job"), log),
+                journal -> {
+                    Files.writeString(
+                            journal,
+                            JobScenario.TORN,
+                            StandardOpenOption.WRITE,
+                            StandardOpenOption.APPEND,
+                            StandardOpenOption.SYNC);
+                    torn = log.events().size();
+                });
         end = scenario.state();
         assertEquals(List.of(), scenario.traces());
         assertTrue(end.blocks().stream().allMatch(b -> b.told() == JobScenario.Told.KEPT));
@@ -71,7 +86,7 @@ class PowerLossTest {
                     state.add(told(count));
                     if (seen.add(state)) {
                         int at = count;
-                        judge(loss, told(count))
+                        judge(loss, count)
                                 .ifPresent(is -> wrong.add("behind " + at + ", " + last + is));
                         attempts++;
                     }
@@ -121,7 +136,7 @@ class PowerLossTest {
             fates.put(change, possible.get(random.nextInt(possible.size())));
         }
         Collections.shuffle(open, random);
-        assertEquals(Optional.empty(), judge(lost(count, fates, open), told(count)));
+        assertEquals(Optional.empty(), judge(lost(count, fates, open), count));
     }
 
     /**
@@ -146,12 +161,15 @@ class PowerLossTest {
         return count < log.events().size() ? log.events().get(count).before() : end;
     }
 
-    private Optional<String> judge(PowerLoss loss, JobScenario.State told) throws IOException {
+    private Optional<String> judge(PowerLoss loss, int count) throws IOException {
         Path there = temporary.resolve("lost-" + ++number);
         loss.write(there);
         Path folder = WatchedDisk.path(there.resolve("season").resolve("job"), DiskCalls.NONE);
         try {
-            return judge(folder, told);
+            Optional<String> wrong = judge(folder, told(count));
+            return wrong.isEmpty() && count >= torn && !JobScenario.hasTorn(folder)
+                    ? Optional.of(": lost: what was torn off")
+                    : wrong;
         } catch (JobRefused refusal) {
             return Optional.of(": lost: " + refusal.getMessage());
         } catch (RuntimeException trace) {

@@ -69,7 +69,11 @@ final class WatchedProvider extends FileSystemProvider {
         boolean there = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
         Set<OpenOption> below = new HashSet<>(options);
         boolean forces = below.remove(StandardOpenOption.SYNC);
+        boolean appends = below.remove(StandardOpenOption.APPEND);
         FileChannel channel = FileChannel.open(file, below, attributes);
+        if (appends) {
+            channel.position(channel.size());
+        }
         if (!there) {
             calls.created(file);
         } else if (below.contains(StandardOpenOption.TRUNCATE_EXISTING)) {

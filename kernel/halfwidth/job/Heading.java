@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.csv.DuplicateHeaderMode;
 
 /** The file {@code job.csv}: which station it is, by name and value. Lines with # are notes. */
 final class Heading {
@@ -42,6 +43,7 @@ final class Heading {
                         .setHeader()
                         .setSkipHeaderRecord(true)
                         .setCommentMarker('#')
+                        .setDuplicateHeaderMode(DuplicateHeaderMode.DISALLOW)
                         .get();
         Map<String, String> heading = new LinkedHashMap<>();
         try (CSVParser parser = CSVParser.parse(text(file), format)) {
@@ -56,7 +58,7 @@ final class Heading {
                 heading.put(line.get("name").strip(), line.get("value").strip());
             }
         } catch (IOException | IllegalArgumentException | UncheckedIOException e) {
-            throw new JobRefused(file + " cannot be read as CSV: " + e.getMessage());
+            throw new JobRefused(file + " cannot be read as CSV: " + e.getMessage() + "; " + HELP);
         }
         return Collections.unmodifiableMap(heading);
     }

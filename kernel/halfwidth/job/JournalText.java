@@ -169,17 +169,24 @@ record JournalText(
             List<Line> lines = new ArrayList<>(intact.size());
             try (CSVParser parser = CSVParser.parse(text, CSVFormat.DEFAULT)) {
                 for (CSVRecord cells : parser) {
+                    if (lines.size() == intact.size()) {
+                        throw notOneByOne();
+                    }
                     lines.add(read(cells, intact.get(lines.size())));
                 }
-            } catch (IOException | UncheckedIOException | IndexOutOfBoundsException e) {
+            } catch (IOException | UncheckedIOException e) {
                 throw new JobRefused("the journal is no CSV that this program wrote: " + e);
             }
             if (lines.size() != intact.size()) {
-                throw new JobRefused(
-                        "the journal is no CSV that this program wrote: quotation marks go over"
-                                + " line ends");
+                throw notOneByOne();
             }
             return lines;
+        }
+
+        private static JobRefused notOneByOne() {
+            return new JobRefused(
+                    "the journal is no CSV that this program wrote: a quotation goes over the end"
+                            + " of a line, or a line has another within");
         }
 
         private Line read(CSVRecord cells, RawLine line) {
