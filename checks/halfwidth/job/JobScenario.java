@@ -73,7 +73,13 @@ final class JobScenario {
         if (Files.exists(journal) && Files.size(journal) > JournalText.HEADER.length()) {
             tear.of(folder.resolve("journal.csv"));
         }
-        opened(() -> Job.open(folder)).ifPresent(job -> close(job, this::secondSession));
+        opened(() -> shown(Job.open(folder))).ifPresent(job -> close(job, this::secondSession));
+    }
+
+    /** A fault while it is opened must not hide what is there. */
+    private Job shown(Job job) {
+        wrong(state(), job.lines(), false).ifPresent(is -> traces.add("shows else: " + is));
+        return job;
     }
 
     private Optional<Job> first(Path folder) {

@@ -177,8 +177,9 @@ final class Journal implements AutoCloseable {
      *     is not known
      */
     void append(List<Line> lines) {
+        boolean closed = channel != null && !channel.isOpen();
         // Whoever wrote the lines before may have run out of memory before it knew of them.
-        if (givenUp || lines.get(0).number() != number + 1) {
+        if (givenUp || closed || lines.get(0).number() != number + 1) {
             throw new JobRefused(
                     file
                             + " was given up after a fault, and nothing more is kept; open the job"
