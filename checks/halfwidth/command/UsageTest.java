@@ -1,6 +1,7 @@
 package halfwidth.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -45,5 +46,16 @@ class UsageTest {
         Expect.complained(program, "needs a whole JDK", "jdk.compiler, jdk.jshell, jdk.httpserver");
         assertEquals(1, program.err().lines().count(), program.err());
         assertEquals("", program.out());
+    }
+
+    @Test
+    void theVersionSaysWhatHoldsWorkers() {
+        Program version = Program.here("--version");
+        Expect.status(0, version);
+        List<String> lines = version.out().lines().toList();
+        assertEquals(2, lines.size(), version.out());
+        assertTrue(lines.get(1).matches("Workers are (not )?confined by .+\\."), lines.get(1));
+        Program off = Program.in(Program.PROJECT, List.of("-Dhalfwidth.confine=no"), "--version");
+        Expect.said(off, "Workers are not confined by the system: switched off by -Dhalfwidth");
     }
 }

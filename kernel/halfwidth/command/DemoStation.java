@@ -1,8 +1,6 @@
 package halfwidth.command;
 
-import halfwidth.job.Fact;
 import halfwidth.job.Job;
-import halfwidth.job.Line;
 import halfwidth.job.Visit;
 import halfwidth.page.Field;
 import halfwidth.page.Filled;
@@ -51,9 +49,6 @@ final class DemoStation {
     private final Pages pages;
     private final Job job;
 
-    /** How many lines the season takes. */
-    private int taken;
-
     /** How many visits are computed; one thread does so and another tells. */
     private volatile int computed;
 
@@ -76,8 +71,9 @@ final class DemoStation {
                             .formatted(season.toAbsolutePath().normalize()));
         }
         try {
-            Leftovers.sweep(Path.of(System.getProperty("java.io.tmpdir")), Instant.now());
-            Path folder = Files.createTempDirectory("halfwidth-demo-");
+            Path scratch = Path.of(System.getProperty("java.io.tmpdir"));
+            Leftovers.sweep(scratch, Instant.now());
+            Path folder = DemoFolder.create(scratch);
             // Its heading says that it is invented, and heads every sheet.
             Files.copy(
                     season.resolve("job.csv"),
@@ -85,7 +81,7 @@ final class DemoStation {
                     StandardCopyOption.REPLACE_EXISTING);
             DemoStation demo = new DemoStation(season, pages, Job.open(folder));
             pages.names().forEach(demo::take);
-            demo.taken = demo.job.lines().size();
+            DemoFolder.noteSeason(demo.job);
             return demo;
         } catch (IOException | UncheckedIOException e) {
             throw new Refused("The demo station cannot be opened: " + e.getMessage());
@@ -98,18 +94,11 @@ final class DemoStation {
 
     /** Removes the scratch folder of a job that is closed, unless somebody entered something. */
     void leave() {
-        boolean used =
-                job.lines().stream()
-                        .skip(taken)
-                        .map(Line::fact)
-                        .anyMatch(
-                                fact -> !(fact instanceof Fact.Ran || fact instanceof Fact.Found));
-        boolean adapted = Files.exists(job.folder().resolve("pages"));
-        if (!used && !adapted) {
+        if (DemoFolder.isUntouched(job)) {
             try {
                 Leftovers.remove(job.folder());
             } catch (IOException e) {
-                // It is swept when it is old.
+                // The next demo station removes it.
             }
         }
     }

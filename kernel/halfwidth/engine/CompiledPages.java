@@ -1,11 +1,11 @@
 package halfwidth.engine;
 
 import halfwidth.run.Prelude;
+import halfwidth.run.ProgramFiles;
 import halfwidth.run.Script;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
-import java.io.File;
 import java.io.IOException;
 import java.io.ObjectInputFilter;
 import java.io.ObjectInputStream;
@@ -24,7 +24,6 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -50,20 +49,8 @@ final class CompiledPages {
         this.folder = folder;
     }
 
-    /**
-     * The folder beside the program's jar; beside its classes where it is not packaged, which keeps
-     * them apart from those that go to the field.
-     */
     static CompiledPages besideProgram() {
-        Path program = classPath().get(0);
-        String name = Files.isDirectory(program) ? "compiled-" + program.getFileName() : "compiled";
-        return new CompiledPages(program.resolveSibling(name));
-    }
-
-    private static List<Path> classPath() {
-        return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
-                .map(entry -> Path.of(entry).toAbsolutePath())
-                .toList();
+        return new CompiledPages(ProgramFiles.compiled());
     }
 
     static CompiledPages in(Path folder) {
@@ -167,13 +154,13 @@ final class CompiledPages {
     }
 
     private static byte[] readProgram() throws IOException {
-        Path first = classPath().get(0);
+        Path first = ProgramFiles.classPath().get(0);
         if (Files.isRegularFile(first)) {
             // The jar names its libraries with their versions. Not its time: copying changes that.
             return Files.readAllBytes(first);
         }
         StringBuilder files = new StringBuilder();
-        for (Path entry : classPath()) {
+        for (Path entry : ProgramFiles.classPath()) {
             if (!Files.exists(entry)) {
                 continue;
             }

@@ -1,6 +1,7 @@
 package halfwidth.engine;
 
 import halfwidth.run.Message;
+import halfwidth.run.StartMark;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
@@ -9,6 +10,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -59,9 +61,9 @@ public final class WorkerMain {
             return;
         }
         InputStream in = new FileInputStream(FileDescriptor.in);
-        ObjectOutputStream out =
-                new ObjectOutputStream(
-                        new BufferedOutputStream(new FileOutputStream(FileDescriptor.out)));
+        OutputStream pipe = new BufferedOutputStream(new FileOutputStream(FileDescriptor.out));
+        StartMark.write(pipe);
+        ObjectOutputStream out = new ObjectOutputStream(pipe);
         out.flush();
         System.setIn(InputStream.nullInputStream());
         Capture capture = new Capture();

@@ -95,7 +95,7 @@ public final class OpenPage implements AutoCloseable {
             try {
                 boolean fresh = worker == null;
                 if (fresh) {
-                    worker = workshop.take();
+                    worker = workshop.take(bounded);
                 }
                 busy = worker;
                 if (fresh) {

@@ -2,21 +2,11 @@ package halfwidth.run;
 
 import java.io.BufferedOutputStream;
 import java.io.Closeable;
-import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
-import java.io.UncheckedIOException;
-import java.net.URISyntaxException;
-import java.nio.ByteBuffer;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.security.CodeSource;
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 
@@ -24,7 +14,9 @@ import java.util.concurrent.TimeUnit;
  * A worker JVM, seen from the program: asks it one thing at a time and ends it when it overruns.
  */
 final class Worker implements Closeable {
-    private static final String MAIN = "halfwidth.engine.WorkerMain";
+    private static final String NOT_STARTED = "The Java that runs pages could not start";
+
+    private static final String UNCONFINED = "java -Dhalfwidth.confine=no -jar halfwidth.jar";
 
     /** Long, since on a busy machine the worker first has to load what it looks with. */
     private static final Duration LOOK = Duration.ofSeconds(4);
@@ -36,95 +28,51 @@ final class Worker implements Closeable {
 
     private final Process process;
     private int asked;
-    private final Path marker;
+    private final StepMarker marker;
+    private final Launch launch;
+    private final ErrorOutput errors;
     private final ObjectOutputStream asks;
     private final LinkedBlockingQueue<Object> answers = new LinkedBlockingQueue<>();
-    private final int memoryMegabytes;
 
-    private Worker(Process process, Path marker, int memoryMegabytes) throws IOException {
+    /** Whether its JVM came as far as to the program in it. */
+    private volatile boolean started;
+
+    private Worker(Process process, StepMarker marker, Launch launch) throws IOException {
         this.process = process;
         this.marker = marker;
-        this.memoryMegabytes = memoryMegabytes;
+        this.launch = launch;
+        this.errors = ErrorOutput.of(process.getErrorStream());
+        // Its head stays in the buffer till the first message: the JVM may have ended already.
         this.asks =
                 new ObjectOutputStream(
                         new BufferedOutputStream(process.getOutputStream(), 1 << 16));
-        asks.flush();
         Thread reader = new Thread(this::read, "worker-answers");
         reader.setDaemon(true);
         reader.start();
     }
 
-    /** Starts a worker JVM with the java that runs this program; it gets ready by itself. */
-    static Worker start(int memoryMegabytes) {
+    /**
+     * Starts a worker JVM, which gets ready by itself.
+     *
+     * @throws PageLost if none can be started
+     */
+    static Worker start(Launch launch) {
         try {
-            Path marker = Files.createTempFile("halfwidth", ".step");
-            Files.write(marker, ByteBuffer.allocate(Integer.BYTES).putInt(-1).array());
-            marker.toFile().deleteOnExit();
-            ProcessBuilder builder = new ProcessBuilder(command(memoryMegabytes, marker));
-            // Where the allocator is glibc's: else each thread's pool keeps what it once had.
-            builder.environment().putIfAbsent("MALLOC_ARENA_MAX", "2");
-            Process process = builder.redirectError(ProcessBuilder.Redirect.DISCARD).start();
-            return new Worker(process, marker, memoryMegabytes);
+            StepMarker marker = StepMarker.create();
+            try {
+                return new Worker(launch.start(marker.file()), marker, launch);
+            } catch (IOException e) {
+                marker.close();
+                throw e;
+            }
         } catch (IOException e) {
-            throw new UncheckedIOException("the worker for pages could not be started", e);
+            throw new PageLost(NOT_STARTED + ": " + e.getMessage() + ".");
         }
-    }
-
-    private static List<String> command(int memoryMegabytes, Path marker) {
-        List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.add("-Xmx" + memoryMegabytes + "m");
-        command.add("-XX:+UseSerialGC");
-        // What compiling a page took is given back.
-        command.add("-XX:MinHeapFreeRatio=10");
-        command.add("-XX:MaxHeapFreeRatio=30");
-        // What the JVM itself has to say must not get between the messages on standard output.
-        command.add("-XX:+DisplayVMOutputToStderr");
-        command.add("-Xlog:disable");
-        archive().ifPresent(file -> command.add("-XX:SharedArchiveFile=" + file));
-        command.add("-Djava.awt.headless=true");
-        command.add("-Duser.language=en");
-        command.add("-Duser.country=");
-        command.add("-Dfile.encoding=UTF-8");
-        command.add("-cp");
-        command.add(classPath());
-        command.add(MAIN);
-        command.add(marker.toString());
-        return command;
-    }
-
-    /** The class-data archive that packaging makes beside the jar, for the JVM it was made with. */
-    private static Optional<Path> archive() {
-        String name = "worker-" + System.getProperty("java.vm.version") + ".jsa";
-        return jar().map(jar -> jar.resolveSibling(name)).filter(Files::exists);
-    }
-
-    /** As packaged, the program's jar alone, which names its libraries and fits the archive. */
-    private static String classPath() {
-        return jar().map(Path::toString)
-                .orElseGet(() -> absolute(System.getProperty("java.class.path")));
-    }
-
-    /** The jar that this program was started from; empty where it runs from a folder of classes. */
-    private static Optional<Path> jar() {
-        CodeSource source = Worker.class.getProtectionDomain().getCodeSource();
-        try {
-            return Optional.of(Path.of(source.getLocation().toURI())).filter(Files::isRegularFile);
-        } catch (URISyntaxException e) {
-            return Optional.empty();
-        }
-    }
-
-    private static String absolute(String classPath) {
-        List<String> entries = new ArrayList<>();
-        for (String entry : classPath.split(File.pathSeparator)) {
-            entries.add(Path.of(entry).toAbsolutePath().toString());
-        }
-        return String.join(File.pathSeparator, entries);
     }
 
     private void read() {
         try (InputStream in = process.getInputStream()) {
+            started = StartMark.skip(in);
             ObjectInputStream messages = new ObjectInputStream(in);
             messages.setObjectInputFilter(Message.FILTER);
             while (true) {
@@ -196,6 +144,9 @@ final class Worker implements Closeable {
                         };
         int statement = statement();
         close();
+        if (!started) {
+            return notStarted("nothing came from it within " + seconds(time) + " s");
+        }
         return new WorkerLost(
                 statement,
                 "The page ran longer than its limit of %s s; at this step %s."
@@ -217,23 +168,51 @@ final class Worker implements Closeable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        String how = ended ? " (exit status " + process.exitValue() + ")" : "";
+        String how = ended ? "exit status " + process.exitValue() : "its pipe broke";
         close();
+        if (!started) {
+            return notStarted(how);
+        }
+        if (statement < 0) {
+            return new WorkerLost(
+                    statement,
+                    "The Java process that runs this page ended while no step ran (" + how + ").",
+                    "Try again. If it comes back, close other programs, or let pages use more"
+                            + " memory than "
+                            + launch.memoryMegabytes()
+                            + " MB (--megabytes).");
+        }
         return new WorkerLost(
                 statement,
-                "The step ended the Java process that runs this page" + how + ".",
+                "The step ended the Java process that runs this page (" + how + ").",
                 "Remove System.exit, or make the step use less memory than "
-                        + memoryMegabytes
+                        + launch.memoryMegabytes()
                         + " MB.");
+    }
+
+    /** It ended before a page came to it, so that no page can be the reason. */
+    private WorkerLost notStarted(String how) {
+        String said = errors.text();
+        return new WorkerLost(
+                -1,
+                NOT_STARTED + " (" + how + ")" + (said.isEmpty() ? "" : ": " + said) + ".",
+                "Look at the options for every Java on this machine (JAVA_TOOL_OPTIONS,"
+                        + " JDK_JAVA_OPTIONS, _JAVA_OPTIONS), at the free memory and at"
+                        + " --megabytes, and start the program again"
+                        + launch.confined()
+                                .map(by -> "; or without " + by.program() + ", by " + UNCONFINED)
+                                .orElse("")
+                        + ".");
+    }
+
+    /** Whether it was started just so. */
+    boolean isOf(Launch other) {
+        return launch.equals(other);
     }
 
     /** The index of the statement the worker is, or was last, running; below 0 if none. */
     int statement() {
-        try {
-            return ByteBuffer.wrap(Files.readAllBytes(marker)).getInt();
-        } catch (IOException e) {
-            return -1;
-        }
+        return marker.statement();
     }
 
     /** Ends it from another thread, so that whoever waits for its answer learns that it is lost. */
@@ -252,7 +231,7 @@ final class Worker implements Closeable {
         end();
         try {
             process.waitFor(5, TimeUnit.SECONDS);
-            Files.deleteIfExists(marker);
+            marker.close();
         } catch (IOException e) {
             // On Windows the file stays mapped until the process is gone; it goes when we exit.
         } catch (InterruptedException e) {

@@ -2,6 +2,7 @@ package halfwidth.run;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Optional;
 
 /**
  * Where pages are opened: keeps worker JVMs, one for each open page, and a warm spare so that the
@@ -11,13 +12,22 @@ import java.util.Deque;
 public final class Workshop implements AutoCloseable {
     private final Budget budget;
     private final int spares;
+
+    /** For pages within their bounds. */
+    private final Launch usual;
+
+    /** For pages freed of them, which may do whatever their reader may. */
+    private final Launch free;
+
     private final Deque<Worker> ready = new ArrayDeque<>();
     private boolean closed;
 
     private Workshop(Budget budget, int spares) {
         this.budget = budget;
         this.spares = spares;
-        ready.add(Worker.start(budget.memoryMegabytes()));
+        this.usual = new Launch(budget.memoryMegabytes(), Confinement.ofThisSystem().by());
+        this.free = new Launch(budget.memoryMegabytes(), Optional.empty());
+        ready.add(Worker.start(usual));
     }
 
     /** Starts a workshop that always has a warm worker to spare. */
@@ -46,9 +56,15 @@ public final class Workshop implements AutoCloseable {
         return budget;
     }
 
-    synchronized Worker take() {
+    /**
+     * @param bounded whether the page is held within its bounds
+     */
+    synchronized Worker take(boolean bounded) {
         if (closed) {
             throw new IllegalStateException("the workshop is closed");
+        }
+        if (!bounded && !free.equals(usual)) {
+            return Worker.start(free);
         }
         Worker worker = null;
         while (worker == null && !ready.isEmpty()) {
@@ -56,17 +72,17 @@ public final class Workshop implements AutoCloseable {
             worker = candidate.alive() ? candidate : null;
         }
         if (worker == null) {
-            worker = Worker.start(budget.memoryMegabytes());
+            worker = Worker.start(usual);
         }
         while (ready.size() < spares) {
-            ready.add(Worker.start(budget.memoryMegabytes()));
+            ready.add(Worker.start(usual));
         }
         return worker;
     }
 
     /** Takes a sound worker back from a page that needs it no more. */
     synchronized void giveBack(Worker worker) {
-        if (closed || spares > 0 || !ready.isEmpty()) {
+        if (closed || spares > 0 || !ready.isEmpty() || !worker.isOf(usual)) {
             worker.close();
         } else {
             ready.add(worker);

@@ -7,6 +7,7 @@ import halfwidth.run.Step;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 
 /**
  * The library methods that pages call, looked up once for each text of a page: the compiler that
@@ -17,13 +18,22 @@ final class Methods {
     private static final int REMEMBERED = 40;
 
     private final Map<String, MethodSources> known = new LinkedHashMap<>(16, .75f, true);
+    private final BiFunction<Page, List<Step>, MethodSources> lookUp;
+
+    Methods() {
+        this(MethodSources::of);
+    }
+
+    Methods(BiFunction<Page, List<Step>, MethodSources> lookUp) {
+        this.lookUp = lookUp;
+    }
 
     /**
      * @param steps all of the page, those in checks too
      */
     synchronized MethodSources of(Page page, List<Step> steps) {
         String text = Fingerprint.of(page.text());
-        MethodSources found = known.computeIfAbsent(text, unseen -> MethodSources.of(page, steps));
+        MethodSources found = known.computeIfAbsent(text, unseen -> lookUp.apply(page, steps));
         if (known.size() > REMEMBERED) {
             known.remove(known.keySet().iterator().next());
         }
