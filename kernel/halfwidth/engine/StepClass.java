@@ -48,6 +48,8 @@ final class StepClass {
     }
 
     private void write(int index, String text, Form form, String found) {
+        // What fails in an expression may be told at the line where its method begins.
+        stretches.put(source.length(), new Stretch(index, lines(text, 0, form.start()), false));
         switch (form.kind()) {
             case MEMBER -> {
                 source.append("static\n");
