@@ -2,6 +2,7 @@ package halfwidth.proof;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The unit that a method gives for amounts in metres (and, in a regression, over seconds), by what
@@ -53,7 +54,7 @@ final class DimensionsOfMethods {
                             + "|getCount|getWindowSize|getR|getRSquare|getSignificance"
                             + "|signum|sign|random|atan2|floorDiv|compare|compareTo"
                             + "|getRowNumber|getBackingRowNumber|degreesOfFreedom|rSquared"
-                            + "|correlationWith|factor",
+                            + "|effectiveDegreesOfFreedom|correlationWith|factor",
                     "%",
                     "asPercent",
                     "m/s",
@@ -70,9 +71,16 @@ final class DimensionsOfMethods {
                     "divide(NumericColumn)", "1",
                     "power(double)", "m²");
 
+    /** They take a probability and degrees of freedom, so that no unit is right on metres. */
+    private static final Set<String> NOT_OF_METRES =
+            Set.of("factor(double,double)", "effectiveDegreesOfFreedom(double[],double[])");
+
     private DimensionsOfMethods() {}
 
     static Optional<String> of(MethodCalls.Call call) {
+        if (NOT_OF_METRES.contains(call.method())) {
+            return Optional.empty();
+        }
         return Optional.ofNullable(BY_SIGNATURE.get(call.method()))
                 .or(
                         () ->
