@@ -39,7 +39,8 @@ public final class PageHere {
         }
         for (String name : program.classes().keySet()) {
             Class<?> type = loader.loadClass(name);
-            if (type.getEnclosingClass() != null) {
+            boolean steps = type.getSimpleName().equals(StepClass.NAME);
+            if (type.getEnclosingClass() != null && !steps) {
                 types.add(type);
             } else {
                 Stream.of(type.getDeclaredMethods())
