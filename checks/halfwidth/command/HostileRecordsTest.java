@@ -47,7 +47,7 @@ class HostileRecordsTest {
         return program(line.toArray(String[]::new));
     }
 
-    private Path record() throws IOException {
+    private Path record() {
         program(
                 "run",
                 "trial/first",
@@ -56,9 +56,7 @@ class HostileRecordsTest {
                 "--job",
                 scratch.path("job"),
                 "--record");
-        try (Stream<Path> files = Files.list(scratch.folder().resolve("job/records"))) {
-            return files.filter(file -> file.toString().endsWith(".html")).findFirst().get();
-        }
+        return scratch.records().get(0);
     }
 
     /** The record with this step in the page that is attached to it. */

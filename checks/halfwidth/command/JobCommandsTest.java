@@ -56,14 +56,6 @@ class JobCommandsTest {
         return Program.here(Stream.concat(Stream.of(arguments), rest).toArray(String[]::new));
     }
 
-    private Path record() throws IOException {
-        try (Stream<Path> files = Files.list(scratch.folder().resolve("job/records"))) {
-            return files.filter(file -> file.toString().endsWith(".html"))
-                    .findFirst()
-                    .orElseThrow();
-        }
-    }
-
     @Test
     void takesAValueFromAnotherPageInItsOwnUnitAndMarksWhatDependsOnIt() {
         assertEquals(0, run("run", "trial/first", "--set", "length=5").status());
@@ -82,7 +74,7 @@ class JobCommandsTest {
     @Test
     void writesSignsAndVerifiesARecordAndNoticesAChange() throws IOException {
         assertEquals(3, run("run", "trial/first", "--set", "length=7", "--record").status());
-        String record = record().toString();
+        String record = scratch.records().get(0).toString();
         String[] sign = {
             "sign",
             record,
@@ -107,7 +99,9 @@ class JobCommandsTest {
         assertTrue(older.out().contains("NOT in the journal of this job"), older.out());
         assertTrue(older.err().contains("is not in journal.csv any more"), older.err());
         Files.write(journal, whole);
-        Files.writeString(record(), Files.readString(record()).replace("North", "South"));
+        Files.writeString(
+                scratch.records().get(0),
+                Files.readString(scratch.records().get(0)).replace("North", "South"));
         Program changed = Program.here("verify", record);
         assertEquals(1, changed.status());
         assertTrue(changed.out().contains("CHANGED after it was written"), changed.out());

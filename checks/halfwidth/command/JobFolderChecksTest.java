@@ -34,14 +34,6 @@ class JobFolderChecksTest {
         return Program.here(Stream.concat(Stream.of(arguments), rest).toArray(String[]::new));
     }
 
-    private Path record() throws IOException {
-        try (Stream<Path> files = Files.list(scratch.folder().resolve("job/records"))) {
-            return files.filter(file -> file.toString().endsWith(".html"))
-                    .findFirst()
-                    .orElseThrow();
-        }
-    }
-
     @Test
     void looksAtJournalRecordsAndThePagesThatAreUsed() {
         Program check = run("check");
@@ -54,7 +46,7 @@ class JobFolderChecksTest {
 
     @Test
     void namesARecordThatIsGoneAndOneThatWasChanged() throws IOException {
-        Path record = record();
+        Path record = scratch.records().get(0);
         String text = Files.readString(record);
         Files.writeString(record, text.replace("North Field", "South Field"));
         Program changed = run("check");

@@ -43,24 +43,14 @@ class ReviewersRefusalTest {
 
     /** Runs the visit with what is added, and returns the record. */
     private String record(int status, String... more) throws IOException {
-        List<Path> before = records();
+        List<Path> before = Scratch.recordsOf(job);
         List<String> line = new ArrayList<>(List.of("run", PAGE, "--visit", VISIT, "--record"));
         line.addAll(List.of(more));
         Program run = inJob(line.toArray(String[]::new));
         assertEquals(status, run.status(), run::toString);
-        List<Path> now = new ArrayList<>(records());
+        List<Path> now = new ArrayList<>(Scratch.recordsOf(job));
         now.removeAll(before);
         return now.get(0).toString();
-    }
-
-    private List<Path> records() throws IOException {
-        Path folder = job.resolve("records");
-        if (!Files.exists(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".html")).toList();
-        }
     }
 
     private static Program sign(String record, String name, String... as) {

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Files for a test, in a folder whose name has a space and, where names may, a letter of its own.
@@ -27,6 +29,24 @@ record Scratch(Path folder) {
             Path file = folder.resolve(name);
             Files.createDirectories(file.getParent());
             return Files.writeString(file, String.join("\n", lines) + "\n");
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** The records in the folder {@code job}, in no order. */
+    List<Path> records() {
+        return recordsOf(folder.resolve("job"));
+    }
+
+    /** The records of a job, in no order; none where none was written. */
+    static List<Path> recordsOf(Path job) {
+        Path records = job.resolve("records");
+        if (!Files.exists(records)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(records)) {
+            return files.filter(file -> file.toString().endsWith(".html")).toList();
         } catch (IOException e) {
             throw new AssertionError(e);
         }

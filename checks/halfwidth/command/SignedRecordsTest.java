@@ -50,21 +50,11 @@ class SignedRecordsTest {
 
     /** Fills the page in, writes a record and returns it. */
     private String record(String length) throws IOException {
-        List<Path> before = records();
+        List<Path> before = scratch.records();
         inJob("run", "trial/first", "--set", "length=" + length, "--record");
-        List<Path> now = new ArrayList<>(records());
+        List<Path> now = new ArrayList<>(scratch.records());
         now.removeAll(before);
         return now.get(0).toString();
-    }
-
-    private List<Path> records() throws IOException {
-        Path folder = scratch.folder().resolve("job/records");
-        if (!Files.exists(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".html")).toList();
-        }
     }
 
     private Program sign(String record, String name, String... more) {
@@ -127,7 +117,10 @@ class SignedRecordsTest {
                 sign(record, "R. Viewer", "checked", "--difference-seen", "--override", REASON);
         assertSays(overridden, 0, "Record with the override: ");
         Path headed =
-                records().stream().filter(file -> !file.toString().equals(record)).findAny().get();
+                scratch.records().stream()
+                        .filter(file -> !file.toString().equals(record))
+                        .findAny()
+                        .get();
         String text = Files.readString(headed);
         assertTrue(text.contains("<dt>Checked despite</dt>"), "it heads the record");
         assertTrue(text.contains("Override by R. Viewer: " + REASON), "with the reason");

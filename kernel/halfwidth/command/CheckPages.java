@@ -49,7 +49,7 @@ final class CheckPages implements Callable<Integer> {
     @Option(names = "--job", paramLabel = "DIR", description = "Look through this job's folder.")
     private Path folder;
 
-    @ArgGroup private VerifyRecords.Running running = new VerifyRecords.Running();
+    @ArgGroup private RunningOptions running = new RunningOptions();
 
     @Mixin private AsJson json;
     @Mixin private Notebooks notebooks;

@@ -2,12 +2,10 @@ package halfwidth.command;
 
 import halfwidth.job.Fact;
 import halfwidth.job.Job;
-import halfwidth.job.JobRefused;
 import halfwidth.job.Line;
 import halfwidth.job.Visit;
 import halfwidth.json.VerifyJson;
 import halfwidth.page.Pages;
-import halfwidth.record.RecordRefused;
 import halfwidth.run.Workshop;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -31,7 +29,7 @@ import java.util.stream.Stream;
 record JobCheck(
         Job job,
         Notebooks notebooks,
-        VerifyRecords.Running running,
+        RunningOptions running,
         PrintWriter out,
         PrintWriter err,
         VerifyJson found) {
@@ -72,13 +70,11 @@ record JobCheck(
                                         + file
                                         + " is in the journal and not in the folder records; put it"
                                         + " back from a backup."));
+        RecordCheck check =
+                new RecordCheck(notebooks.found(), running, () -> workshop, out, err, found);
         long faults =
                 there.stream()
-                        .map(
-                                file ->
-                                        looked(
-                                                job.folder().resolve("records").resolve(file),
-                                                workshop))
+                        .map(file -> check.look(job.folder().resolve("records").resolve(file)))
                         .filter(result -> result == RecordCheck.Result.FAILS)
                         .count();
         return named.size() + (int) faults;
@@ -96,21 +92,5 @@ record JobCheck(
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private RecordCheck.Result looked(Path record, Workshop workshop) {
-        found.begin(record.toString());
-        RecordCheck.Result result;
-        try {
-            result =
-                    new RecordCheck(notebooks.found(), running, () -> workshop, out, err, found)
-                            .look(record);
-        } catch (RecordRefused | JobRefused refusal) {
-            err.println(record + ": " + refusal.getMessage());
-            found.refused(refusal.getMessage());
-            result = RecordCheck.Result.FAILS;
-        }
-        found.end(result == RecordCheck.Result.HOLDS);
-        return result;
     }
 }

@@ -3,6 +3,7 @@ package halfwidth.command;
 import halfwidth.approval.Approval;
 import halfwidth.approval.Evidence;
 import halfwidth.approval.Rule;
+import halfwidth.job.JobRefused;
 import halfwidth.json.VerifyJson;
 import halfwidth.record.OneLine;
 import halfwidth.record.ReadRecord;
@@ -28,7 +29,7 @@ import java.util.function.Supplier;
  */
 record RecordCheck(
         Optional<Path> notebooks,
-        VerifyRecords.Running running,
+        RunningOptions running,
         Supplier<Workshop> workshop,
         PrintWriter out,
         PrintWriter err,
@@ -59,12 +60,23 @@ record RecordCheck(
         }
     }
 
-    /**
-     * Looks at a record.
-     *
-     * @throws halfwidth.job.JobRefused if the journal of its job cannot be read
-     */
+    /** Looks at a record; one that cannot be looked at keeps nobody from looking at the next. */
     Result look(Path file) {
+        found.begin(file.toString());
+        Result result;
+        try {
+            result = looked(file);
+        } catch (RecordRefused | JobRefused refusal) {
+            err.println(file + ": " + refusal.getMessage());
+            found.refused(refusal.getMessage());
+            result = Result.FAILS;
+        }
+        out.flush();
+        found.end(result == Result.HOLDS);
+        return result;
+    }
+
+    private Result looked(Path file) {
         say(file.toString());
         ReadRecord record;
         try {
@@ -94,9 +106,7 @@ record RecordCheck(
                                 && job.stream()
                                         .allMatch(
                                                 in -> in.holds() && in.has(record.journalLink())));
-        Result run = run(record, job, text);
-        out.flush();
-        return before.worse(run);
+        return before.worse(run(record, job, text));
     }
 
     private void say(JournalCheck job) {

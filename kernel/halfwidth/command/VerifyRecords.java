@@ -1,8 +1,6 @@
 package halfwidth.command;
 
-import halfwidth.job.JobRefused;
 import halfwidth.json.VerifyJson;
-import halfwidth.record.RecordRefused;
 import halfwidth.run.Workshop;
 import java.nio.file.Path;
 import java.util.List;
@@ -11,7 +9,6 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -34,30 +31,7 @@ final class VerifyRecords implements Callable<Integer> {
     @Parameters(paramLabel = "RECORD", arity = "1..*", description = "HTML files of records.")
     private List<Path> records;
 
-    @ArgGroup private Running running = new Running();
-
-    /** Whether the code of a record's page may run. */
-    static final class Running {
-        @Option(
-                names = "--without-running",
-                description = "Look at all else; nothing is worked out again.")
-        private boolean never;
-
-        @Option(
-                names = "--run-its-code",
-                description =
-                        "Run the page whatever is wrong with the record, or if it is an adapted one;"
-                                + " within the bounds of page code.")
-        private boolean always;
-
-        boolean never() {
-            return never;
-        }
-
-        boolean always() {
-            return always;
-        }
-    }
+    @ArgGroup private RunningOptions running = new RunningOptions();
 
     @Mixin private AsJson json;
     @Mixin private Notebooks notebooks;
@@ -88,29 +62,15 @@ final class VerifyRecords implements Callable<Integer> {
         }
     }
 
-    /** One that cannot be looked at keeps nobody from looking at the next. */
     private RecordCheck.Result looked(Path record) {
-        found.begin(record.toString());
-        RecordCheck.Result result = result(record);
-        found.end(result == RecordCheck.Result.HOLDS);
-        return result;
-    }
-
-    private RecordCheck.Result result(Path record) {
-        try {
-            return new RecordCheck(
-                            notebooks.found(),
-                            running,
-                            this::workshop,
-                            json.words(spec.commandLine().getOut()),
-                            spec.commandLine().getErr(),
-                            found)
-                    .look(record);
-        } catch (RecordRefused | JobRefused refusal) {
-            spec.commandLine().getErr().println(record + ": " + refusal.getMessage());
-            found.refused(refusal.getMessage());
-            return RecordCheck.Result.FAILS;
-        }
+        return new RecordCheck(
+                        notebooks.found(),
+                        running,
+                        this::workshop,
+                        json.words(spec.commandLine().getOut()),
+                        spec.commandLine().getErr(),
+                        found)
+                .look(record);
     }
 
     private Workshop workshop() {

@@ -122,7 +122,7 @@ final class Compiler implements AutoCloseable {
                 inputs.values().stream()
                         .map(one -> one.compiled().orElseThrow().className())
                         .collect(Collectors.toSet());
-        return AtOnce.compile(
+        return WholePageCompiler.compile(
                         shell,
                         statements,
                         fields,
@@ -136,7 +136,7 @@ final class Compiler implements AutoCloseable {
             Set<String> order,
             Map<String, Evaluated> inputs,
             List<Statement> statements,
-            AtOnce.Compiled all) {
+            WholePageCompiler.Compiled all) {
         List<Evaluated> evaluated = new ArrayList<>();
         order.forEach(name -> evaluated.add(inputs.get(name)));
         for (int i = 0; i < statements.size(); i++) {

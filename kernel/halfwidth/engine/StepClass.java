@@ -1,6 +1,6 @@
 package halfwidth.engine;
 
-import halfwidth.source.Form;
+import halfwidth.source.StatementForm;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -30,7 +30,7 @@ final class StepClass {
      * @param texts the statements; an import is left out
      * @param types of those that leave theirs to the compiler, by index
      */
-    StepClass(List<String> texts, List<Form> forms, Map<Integer, String> types) {
+    StepClass(List<String> texts, List<StatementForm> forms, Map<Integer, String> types) {
         source.append("class " + NAME + " {\n");
         for (int i = 0; i < forms.size(); i++) {
             write(i, texts.get(i), forms.get(i), types.getOrDefault(i, ""));
@@ -47,7 +47,7 @@ final class StepClass {
         return source.toString();
     }
 
-    private void write(int index, String text, Form form, String found) {
+    private void write(int index, String text, StatementForm form, String found) {
         // What fails in an expression may be told at the line where its method begins.
         stretches.put(source.length(), new Stretch(index, lines(text, 0, form.start()), false));
         switch (form.kind()) {
@@ -72,7 +72,7 @@ final class StepClass {
         source.append('\n');
     }
 
-    private void variable(int index, String text, Form form, String found) {
+    private void variable(int index, String text, StatementForm form, String found) {
         String type = form.type().equals("var") ? found : form.type();
         source.append("static %s %s;\n".formatted(type, form.name()));
         begin(index, "Object");

@@ -29,8 +29,6 @@ import java.util.zip.ZipOutputStream;
  * @param files how many files it holds
  */
 public record Backup(int lines, int files) {
-    private static final String LOCK = "job.lock";
-
     /**
      * Writes one, and takes the place of a file of that name only when all of it is on disk.
      *
@@ -51,8 +49,14 @@ public record Backup(int lines, int files) {
             files.put(Job.JOURNAL, journal);
         }
         Path part = zip.resolveSibling(zip.getFileName() + ".part");
-        write(files, part);
-        Files.move(part, zip, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        try {
+            write(files, part);
+            Files.move(
+                    part, zip, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(part);
+        }
+        FolderSync.of(zip.toAbsolutePath().getParent());
         int lines = JournalText.read(journal, List.of()).lines().size();
         return new Backup(lines, files.size());
     }
@@ -75,7 +79,7 @@ public record Backup(int lines, int files) {
                     public FileVisitResult visitFile(Path file, BasicFileAttributes is)
                             throws IOException {
                         String name = job.relativize(file).toString().replace('\\', '/');
-                        if (is.isRegularFile() && !name.equals(LOCK) && kept(name)) {
+                        if (is.isRegularFile() && kept(name)) {
                             files.put(name, Files.readAllBytes(file));
                         }
                         return FileVisitResult.CONTINUE;

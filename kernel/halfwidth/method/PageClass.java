@@ -4,7 +4,7 @@ import halfwidth.page.Page;
 import halfwidth.run.Prelude;
 import halfwidth.run.Script;
 import halfwidth.run.Step;
-import halfwidth.source.Form;
+import halfwidth.source.StatementForm;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +19,8 @@ import java.util.TreeMap;
  * the page, where {@code var} is allowed.
  */
 final class PageClass {
-    private static final Set<Form.Kind> STATEMENTS =
-            EnumSet.complementOf(EnumSet.of(Form.Kind.IMPORT, Form.Kind.MEMBER));
+    private static final Set<StatementForm.Kind> STATEMENTS =
+            EnumSet.complementOf(EnumSet.of(StatementForm.Kind.IMPORT, StatementForm.Kind.MEMBER));
 
     private final StringBuilder text = new StringBuilder();
     private final NavigableMap<Integer, Integer> starts = new TreeMap<>();
@@ -29,10 +29,11 @@ final class PageClass {
 
     /** Writes a page; a step that cannot be parsed is left out. */
     static PageClass of(Page page, List<Step> steps) {
-        List<Optional<Form>> forms = Form.of(steps.stream().map(Step::code).toList());
+        List<Optional<StatementForm>> forms =
+                StatementForm.of(steps.stream().map(Step::code).toList());
         PageClass written = new PageClass();
         Prelude.IMPORTS.forEach(written::line);
-        written.each(steps, forms, Set.of(Form.Kind.IMPORT));
+        written.each(steps, forms, Set.of(StatementForm.Kind.IMPORT));
         written.line("class Page$ {");
         for (Script.Piece piece : Script.of(page).pieces()) {
             if (piece instanceof Script.Variable input) {
@@ -41,9 +42,9 @@ final class PageClass {
         }
         forms.stream()
                 .flatMap(Optional::stream)
-                .filter(form -> form.kind() == Form.Kind.VARIABLE && !form.findsType())
+                .filter(form -> form.kind() == StatementForm.Kind.VARIABLE && !form.findsType())
                 .forEach(form -> written.line(form.type() + " " + form.name() + ";"));
-        written.each(steps, forms, Set.of(Form.Kind.MEMBER));
+        written.each(steps, forms, Set.of(StatementForm.Kind.MEMBER));
         written.line("void run$() throws Throwable {");
         written.each(steps, forms, STATEMENTS);
         written.line("}}");
@@ -61,9 +62,10 @@ final class PageClass {
                 .filter(index -> index >= 0);
     }
 
-    private void each(List<Step> steps, List<Optional<Form>> forms, Set<Form.Kind> kinds) {
+    private void each(
+            List<Step> steps, List<Optional<StatementForm>> forms, Set<StatementForm.Kind> kinds) {
         for (int i = 0; i < steps.size(); i++) {
-            Optional<Form> form = forms.get(i).filter(one -> kinds.contains(one.kind()));
+            Optional<StatementForm> form = forms.get(i).filter(one -> kinds.contains(one.kind()));
             if (form.isPresent()) {
                 starts.put(text.length(), steps.get(i).index());
                 line(code(steps.get(i).index(), steps.get(i), form.get()));
@@ -76,8 +78,8 @@ final class PageClass {
         text.append(code).append('\n');
     }
 
-    private static String code(int index, Step step, Form form) {
-        return form.kind() == Form.Kind.VALUE
+    private static String code(int index, Step step, StatementForm form) {
+        return form.kind() == StatementForm.Kind.VALUE
                 ? "Object step$" + index + " = " + step.code() + "\n;"
                 : step.code() + "\n;";
     }

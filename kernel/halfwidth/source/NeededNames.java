@@ -16,15 +16,15 @@ import java.util.Set;
  * @param names of variables and types
  * @param calls names of methods
  */
-public record Needs(Set<String> names, Set<String> calls) {
-    static final Needs NONE = new Needs(Set.of(), Set.of());
+public record NeededNames(Set<String> names, Set<String> calls) {
+    static final NeededNames NONE = new NeededNames(Set.of(), Set.of());
 
-    static Needs of(Tree tree) {
+    static NeededNames of(Tree tree) {
         Scanner scanner = new Scanner();
         scanner.scan(tree, null);
         scanner.names.removeAll(scanner.variables);
         scanner.calls.removeAll(scanner.methods);
-        return new Needs(scanner.names, scanner.calls);
+        return new NeededNames(scanner.names, scanner.calls);
     }
 
     private static final class Scanner extends TreeScanner<Void, Void> {

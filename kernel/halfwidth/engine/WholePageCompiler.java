@@ -1,7 +1,7 @@
 package halfwidth.engine;
 
 import halfwidth.run.Prelude;
-import halfwidth.source.Form;
+import halfwidth.source.StatementForm;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -18,7 +18,7 @@ import jdk.jshell.SourceCodeAnalysis.SnippetWrapper;
  * costs about as much for a hundred statements as for one. It does so only where that comes to the
  * same as one statement after the other; where in doubt, it gives up, and says nothing of why.
  */
-final class AtOnce {
+final class WholePageCompiler {
     private static final int MOST_TRIES = 4;
 
     /**
@@ -33,14 +33,14 @@ final class AtOnce {
     private final List<Statement> statements;
     private final List<String> fields;
     private final List<List<String>> noting;
-    private final List<Form> forms;
+    private final List<StatementForm> forms;
 
-    private AtOnce(
+    private WholePageCompiler(
             JShell shell,
             List<Statement> statements,
             List<String> fields,
             List<List<String>> noting,
-            List<Form> forms) {
+            List<StatementForm> forms) {
         this.shell = shell;
         this.statements = statements;
         this.fields = fields;
@@ -60,12 +60,13 @@ final class AtOnce {
             List<Statement> statements,
             Map<String, String> inputs,
             List<List<String>> noting) {
-        List<Optional<Form>> found = Form.of(statements.stream().map(Statement::text).toList());
-        if (found.isEmpty() || !found.stream().allMatch(AtOnce::plain)) {
+        List<Optional<StatementForm>> found =
+                StatementForm.of(statements.stream().map(Statement::text).toList());
+        if (found.isEmpty() || !found.stream().allMatch(WholePageCompiler::plain)) {
             return Optional.empty();
         }
-        AtOnce page =
-                new AtOnce(
+        WholePageCompiler page =
+                new WholePageCompiler(
                         shell,
                         statements,
                         List.copyOf(inputs.values()),
@@ -74,7 +75,7 @@ final class AtOnce {
         return page.inOrder(inputs.keySet()) ? page.compiled() : Optional.empty();
     }
 
-    private static boolean plain(Optional<Form> form) {
+    private static boolean plain(Optional<StatementForm> form) {
         return form.isPresent() && form.get().plain();
     }
 
@@ -88,7 +89,7 @@ final class AtOnce {
         Set<String> needed = new HashSet<>();
         Set<String> called = new HashSet<>();
         for (int i = 0; i < forms.size(); i++) {
-            Form form = forms.get(i);
+            StatementForm form = forms.get(i);
             needed.addAll(form.needs().names());
             called.addAll(form.needs().calls());
             boolean late =
@@ -117,7 +118,7 @@ final class AtOnce {
     private Optional<Compiled> compiled() {
         List<String> lines = new ArrayList<>(Prelude.IMPORTS);
         for (int i = 0; i < forms.size(); i++) {
-            if (forms.get(i).kind() == Form.Kind.IMPORT) {
+            if (forms.get(i).kind() == StatementForm.Kind.IMPORT) {
                 SnippetEvent event = shell.eval(statements.get(i).text()).get(0);
                 if (event.status() != Snippet.Status.VALID
                         || event.previousStatus() != Snippet.Status.NONEXISTENT) {
@@ -127,7 +128,8 @@ final class AtOnce {
             }
         }
         Map<Integer, String> types =
-                Typing.of(lines, fields, statements.stream().map(Statement::text).toList(), forms);
+                InferredTypes.of(
+                        lines, fields, statements.stream().map(Statement::text).toList(), forms);
         for (int i = 0; i < forms.size(); i++) {
             if (forms.get(i).findsType() && !types.containsKey(i)) {
                 return Optional.empty();
@@ -150,8 +152,8 @@ final class AtOnce {
             for (int j = 0; j < notes.length; j++) {
                 texts.add(text(j, notes[j]));
             }
-            List<Optional<Form>> asNoted = Form.of(texts);
-            if (!asNoted.stream().allMatch(AtOnce::plain)) {
+            List<Optional<StatementForm>> asNoted = StatementForm.of(texts);
+            if (!asNoted.stream().allMatch(WholePageCompiler::plain)) {
                 return Optional.empty();
             }
             StepClass source =
@@ -195,7 +197,7 @@ final class AtOnce {
     }
 
     private CompiledStatement compiled(int index, String className, Map<Integer, String> types) {
-        Form form = forms.get(index);
+        StatementForm form = forms.get(index);
         Optional<EntryPoints.EntryPoint> entry =
                 Optional.of(new EntryPoints.EntryPoint(className, StepClass.method(index)));
         return switch (form.kind()) {

@@ -9,17 +9,23 @@ import com.sun.source.util.SourcePositions;
 import com.sun.source.util.TreePath;
 import com.sun.source.util.TreePathScanner;
 import com.sun.source.util.Trees;
-import halfwidth.source.Form;
+import halfwidth.run.Prelude;
 import halfwidth.source.JavaText;
+import halfwidth.source.StatementForm;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.lang.model.type.TypeKind;
 import javax.lang.model.type.TypeMirror;
 
 /**
@@ -27,13 +33,23 @@ import javax.lang.model.type.TypeMirror;
  * var}, and of expressions. The statements are looked up as one method, whose locals are the page's
  * variables; they are fields, too, since the page's own methods see them.
  */
-final class Typing extends TreePathScanner<Void, Void> {
+final class InferredTypes extends TreePathScanner<Void, Void> {
     private static final String CLASS = "Page$";
+    private static final Set<TypeKind> UNKNOWN =
+            EnumSet.of(TypeKind.NONE, TypeKind.NULL, TypeKind.ERROR);
+    private static final Pattern IMPORT = Pattern.compile("import ([\\w.]+)\\.[\\w*]+;");
+
+    /** What a type is written without, since every page imports from there. */
     private static final Pattern PACKAGE =
             Pattern.compile(
-                    "\\b(?:java\\.lang|java\\.util|tech\\.tablesaw\\.api|halfwidth\\.plot"
-                            + "|halfwidth\\.vocabulary)\\.(?=[A-Z])");
-    private static final Pattern UNSPEAKABLE = Pattern.compile("[^\\w$.<>,\\[\\] ?]|capture|none");
+                    Stream.concat(
+                                    Stream.of("java.lang"),
+                                    Prelude.IMPORTS.stream().flatMap(InferredTypes::imported))
+                            .map(Pattern::quote)
+                            .collect(Collectors.joining("|", "\\b(?:", ")\\.(?=[A-Z])")));
+
+    /** As of an anonymous class, a captured wildcard or an intersection. */
+    private static final Pattern UNSPEAKABLE = Pattern.compile("[^\\w$.<>,\\[\\] ?]|capture");
 
     private final StringBuilder source = new StringBuilder();
     private final NavigableMap<Long, Integer> starts = new TreeMap<>();
@@ -41,7 +57,11 @@ final class Typing extends TreePathScanner<Void, Void> {
     private Trees trees;
     private SourcePositions positions;
 
-    private Typing() {}
+    private InferredTypes() {}
+
+    private static Stream<String> imported(String line) {
+        return IMPORT.matcher(line).results().map(found -> found.group(1));
+    }
 
     /**
      * Returns the types by the statements' indices, as they can be written in Java; none where that
@@ -50,38 +70,44 @@ final class Typing extends TreePathScanner<Void, Void> {
      * @param fields the page's inputs as declarations
      */
     static Map<Integer, String> of(
-            List<String> imports, List<String> fields, List<String> texts, List<Form> forms) {
-        Typing typing = new Typing();
-        typing.write(imports, fields, texts, forms);
-        JavacTask task = JavaText.lookUp(CLASS + ".java", typing.source.toString());
+            List<String> imports,
+            List<String> fields,
+            List<String> texts,
+            List<StatementForm> forms) {
+        InferredTypes inferred = new InferredTypes();
+        inferred.write(imports, fields, texts, forms);
+        JavacTask task = JavaText.lookUp(CLASS + ".java", inferred.source.toString());
         try {
             Iterable<? extends CompilationUnitTree> units = task.parse();
             task.analyze();
-            typing.trees = Trees.instance(task);
-            typing.positions = typing.trees.getSourcePositions();
-            units.forEach(unit -> typing.scan(unit, null));
+            inferred.trees = Trees.instance(task);
+            inferred.positions = inferred.trees.getSourcePositions();
+            units.forEach(unit -> inferred.scan(unit, null));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return typing.types;
+        return inferred.types;
     }
 
     private void write(
-            List<String> imports, List<String> fields, List<String> texts, List<Form> forms) {
+            List<String> imports,
+            List<String> fields,
+            List<String> texts,
+            List<StatementForm> forms) {
         imports.forEach(this::line);
         line("class " + CLASS + " {");
         fields.forEach(field -> line("static " + field));
         for (int i = 0; i < forms.size(); i++) {
-            Form form = forms.get(i);
-            if (form.kind() == Form.Kind.MEMBER) {
+            StatementForm form = forms.get(i);
+            if (form.kind() == StatementForm.Kind.MEMBER) {
                 line("static\n" + texts.get(i));
-            } else if (form.kind() == Form.Kind.VARIABLE && !form.type().equals("var")) {
+            } else if (form.kind() == StatementForm.Kind.VARIABLE && !form.type().equals("var")) {
                 line("static " + form.type() + " " + form.name() + ";");
             }
         }
         line("static void run$() throws Throwable {");
         for (int i = 0; i < forms.size(); i++) {
-            Form form = forms.get(i);
+            StatementForm form = forms.get(i);
             String text = texts.get(i);
             switch (form.kind()) {
                 case VARIABLE, EXPRESSION, STATEMENT -> statement(i, "", text);
@@ -127,8 +153,10 @@ final class Typing extends TreePathScanner<Void, Void> {
     }
 
     private void note(int index, TypeMirror type) {
-        String written = type == null ? "none" : type.toString();
-        written = PACKAGE.matcher(written.replace(CLASS + ".", "")).replaceAll("");
+        if (type == null || UNKNOWN.contains(type.getKind())) {
+            return;
+        }
+        String written = PACKAGE.matcher(type.toString().replace(CLASS + ".", "")).replaceAll("");
         if (!UNSPEAKABLE.matcher(written).find()) {
             types.putIfAbsent(index, written);
         }

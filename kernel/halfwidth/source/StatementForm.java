@@ -34,8 +34,8 @@ import java.util.stream.Stream;
  * @param plain whether it may stand among others in a class as it is: without modifiers and
  *     annotations, and without a {@code return} that would end the method around it
  */
-public record Form(
-        Kind kind, String name, String type, int start, int end, Needs needs, boolean plain) {
+public record StatementForm(
+        Kind kind, String name, String type, int start, int end, NeededNames needs, boolean plain) {
     /** The kinds of statements. */
     public enum Kind {
         IMPORT,
@@ -70,13 +70,13 @@ public record Form(
      *
      * @return the form of each, in order; none for one that is none of the kinds, or several
      */
-    public static List<Optional<Form>> of(List<String> texts) {
+    public static List<Optional<StatementForm>> of(List<String> texts) {
         List<JavaText.Parsed> parsed =
                 JavaText.parse(
                         texts.stream()
                                 .flatMap(text -> AROUND.stream().map(a -> around(a, text)))
                                 .toList());
-        List<Optional<Form>> forms = new ArrayList<>();
+        List<Optional<StatementForm>> forms = new ArrayList<>();
         for (int i = 0; i < texts.size(); i++) {
             List<JavaText.Parsed> own = parsed.subList(4 * i, 4 * i + 4);
             String text = texts.get(i);
@@ -98,14 +98,14 @@ public record Form(
         return wrapping.formatted(semicolon ? bare.substring(0, bare.length() - 1) : bare);
     }
 
-    private static Optional<Form> imported(JavaText.Parsed parsed) {
+    private static Optional<StatementForm> imported(JavaText.Parsed parsed) {
         List<? extends ImportTree> imports = parsed.tree().getImports();
         if (!parsed.valid() || imports.size() != 1 || parsed.tree().getTypeDecls().size() != 1) {
             return Optional.empty();
         }
         String name = imports.get(0).getQualifiedIdentifier().toString();
         String known = name.substring(name.lastIndexOf('.') + 1);
-        return Optional.of(new Form(Kind.IMPORT, known, "", 0, 0, Needs.NONE, true));
+        return Optional.of(new StatementForm(Kind.IMPORT, known, "", 0, 0, NeededNames.NONE, true));
     }
 
     private static List<? extends Tree> body(JavaText.Parsed parsed) {
@@ -118,7 +118,7 @@ public record Form(
                 : List.of();
     }
 
-    private static Optional<Form> member(JavaText.Parsed parsed) {
+    private static Optional<StatementForm> member(JavaText.Parsed parsed) {
         List<? extends Tree> members = body(parsed);
         if (members.size() != 1) {
             return Optional.empty();
@@ -126,24 +126,24 @@ public record Form(
         if (members.get(0) instanceof MethodTree method
                 && method.getReturnType() != null /* else it is a call */) {
             return Optional.of(
-                    new Form(
+                    new StatementForm(
                             Kind.MEMBER,
                             method.getName().toString(),
                             "",
                             0,
                             0,
-                            Needs.of(method),
+                            NeededNames.of(method),
                             plain(method.getModifiers())));
         }
         if (members.get(0) instanceof ClassTree type) {
             return Optional.of(
-                    new Form(
+                    new StatementForm(
                             Kind.MEMBER,
                             type.getSimpleName().toString(),
                             DECLARES_TYPE,
                             0,
                             0,
-                            Needs.of(type),
+                            NeededNames.of(type),
                             type.getModifiers().getFlags().isEmpty()));
         }
         return Optional.empty();
@@ -153,7 +153,7 @@ public record Form(
         return modifiers.getFlags().isEmpty() && modifiers.getAnnotations().isEmpty();
     }
 
-    private static Optional<Form> statement(JavaText.Parsed parsed, String text) {
+    private static Optional<StatementForm> statement(JavaText.Parsed parsed, String text) {
         List<? extends Tree> members = body(parsed);
         if (members.size() != 1 || !(members.get(0) instanceof BlockTree block)) {
             return Optional.empty();
@@ -175,17 +175,18 @@ public record Form(
                     expression(parsed, Kind.EXPRESSION, expression.getExpression(), before));
         }
         boolean plain = !text.contains("return");
-        return Optional.of(new Form(Kind.STATEMENT, "", "", 0, 0, Needs.of(statement), plain));
+        return Optional.of(
+                new StatementForm(Kind.STATEMENT, "", "", 0, 0, NeededNames.of(statement), plain));
     }
 
-    private static Optional<Form> variable(
+    private static Optional<StatementForm> variable(
             JavaText.Parsed parsed, VariableTree variable, int before) {
         String type = variable.getType() == null ? "var" : variable.getType().toString();
         Tree value = variable.getInitializer();
         int start = value == null ? 0 : start(parsed, value) - before;
         int end = value == null ? 0 : end(parsed, value) - before;
         return Optional.of(
-                new Form(
+                new StatementForm(
                         Kind.VARIABLE,
                         variable.getName().toString(),
                         type,
@@ -196,14 +197,14 @@ public record Form(
     }
 
     /** Its own name among them, where its first value is worked out with it. */
-    private static Needs needs(VariableTree variable) {
-        Needs value = Needs.of(variable.getInitializer());
+    private static NeededNames needs(VariableTree variable) {
+        NeededNames value = NeededNames.of(variable.getInitializer());
         Set<String> names = new HashSet<>(value.names());
-        names.addAll(Needs.of(variable.getType()).names());
-        return new Needs(names, value.calls());
+        names.addAll(NeededNames.of(variable.getType()).names());
+        return new NeededNames(names, value.calls());
     }
 
-    private static Optional<Form> expression(JavaText.Parsed parsed) {
+    private static Optional<StatementForm> expression(JavaText.Parsed parsed) {
         List<? extends Tree> members = body(parsed);
         if (members.size() != 1
                 || !(members.get(0) instanceof VariableTree value)
@@ -214,15 +215,15 @@ public record Form(
         return Optional.of(expression(parsed, Kind.VALUE, value.getInitializer(), before));
     }
 
-    private static Form expression(
+    private static StatementForm expression(
             JavaText.Parsed parsed, Kind kind, ExpressionTree expression, int before) {
-        return new Form(
+        return new StatementForm(
                 kind,
                 name(expression),
                 "",
                 start(parsed, expression) - before,
                 end(parsed, expression) - before,
-                Needs.of(expression),
+                NeededNames.of(expression),
                 true);
     }
 
