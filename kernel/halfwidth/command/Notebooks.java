@@ -2,7 +2,7 @@ package halfwidth.command;
 
 import halfwidth.page.Page;
 import halfwidth.page.Pages;
-import java.net.URISyntaxException;
+import halfwidth.run.ProgramFiles;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -44,7 +44,7 @@ final class Notebooks {
         }
         return Optional.ofNullable(folder)
                 .or(() -> above(Path.of("").toAbsolutePath()))
-                .or(() -> above(program()));
+                .or(() -> above(ProgramFiles.program()));
     }
 
     /**
@@ -74,14 +74,5 @@ final class Notebooks {
                 .map(path -> path.resolve("notebooks"))
                 .filter(Files::isDirectory)
                 .findFirst();
-    }
-
-    private static Path program() {
-        try {
-            return Path.of(
-                    Notebooks.class.getProtectionDomain().getCodeSource().getLocation().toURI());
-        } catch (URISyntaxException e) {
-            return Path.of("").toAbsolutePath();
-        }
     }
 }

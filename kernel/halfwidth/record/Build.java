@@ -1,12 +1,12 @@
 package halfwidth.record;
 
 import halfwidth.job.Fingerprint;
+import halfwidth.run.ProgramFiles;
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -39,13 +39,7 @@ final class Build {
 
     private static String read() {
         try {
-            Path place =
-                    Path.of(
-                            Build.class
-                                    .getProtectionDomain()
-                                    .getCodeSource()
-                                    .getLocation()
-                                    .toURI());
+            Path place = ProgramFiles.program();
             if (Files.isRegularFile(place)) {
                 return Fingerprint.of(Files.readAllBytes(place));
             }
@@ -57,8 +51,8 @@ final class Build {
                 }
             }
             return Fingerprint.of(all.toString());
-        } catch (IOException | URISyntaxException e) {
-            throw new UncheckedIOException(new IOException("The program cannot be read", e));
+        } catch (IOException e) {
+            throw new UncheckedIOException("The program cannot be read", e);
         }
     }
 

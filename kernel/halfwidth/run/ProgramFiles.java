@@ -29,14 +29,18 @@ public final class ProgramFiles {
                                         .toList());
     }
 
-    /** The jar that this program was started from; empty where it runs from a folder of classes. */
-    private static Optional<Path> jar() {
+    /** The jar that this program was started from, or its folder of classes. */
+    public static Path program() {
         CodeSource source = ProgramFiles.class.getProtectionDomain().getCodeSource();
         try {
-            return Optional.of(Path.of(source.getLocation().toURI())).filter(Files::isRegularFile);
+            return Path.of(source.getLocation().toURI());
         } catch (URISyntaxException e) {
-            return Optional.empty();
+            throw new IllegalStateException("the program lies at no path", e);
         }
+    }
+
+    private static Optional<Path> jar() {
+        return Optional.of(program()).filter(Files::isRegularFile);
     }
 
     /**
